@@ -7,7 +7,7 @@ internal static class CountCompounds
     private const int Longest = 36;
 
     /// <summary>What is counted, and the longer spellings first.</summary>
-    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig"];
+    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "velocita", "marce", "rapporti", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig"];
 
     private static readonly string[] Endings = ["", "e", "er", "es", "en", "em", "ig", "ige", "iger", "iges", "igen", "igem", "s"];
 
@@ -46,6 +46,12 @@ internal static class CountCompounds
 
             // "Achtgangsnabe", "3-versnellingsnaaf": the letter that joins them.
             rest = rest.Length > 0 && rest[0] == 's' && !tree.Knows(rest) && tree.Knows(rest[1..]) ? rest[1..] : rest;
+            if (rest.Length > 0 && !tree.Knows(rest))
+            {
+                // "Vierlochflasche", "5fachsieger"
+                continue;
+            }
+
             number = word.Text[..at];
             Split(tokens, i, number, stem, rest);
             return true;

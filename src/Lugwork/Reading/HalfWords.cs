@@ -18,6 +18,12 @@ internal static class HalfWords
             return at;
         }
 
+        if (number.Unit.Length > 0 && half + 1 < tokens.Count && tokens[half + 1].Kind != SpecTokenKind.Sign)
+        {
+            // "82 kg and a half marathon", "82 kg en half leeg": the half of the word behind it.
+            return at;
+        }
+
         number.Value += 0.5m;
         number.Text = ItemCutter.Plain(number.Value);
         number.End = tokens[half].End;

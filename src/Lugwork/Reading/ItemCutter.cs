@@ -141,7 +141,7 @@ internal static class ItemCutter
 
     /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing, and the mount is not taken.</summary>
     private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
-        i > 0 && i + 1 < tokens.Count && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
+        i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "disc" or "disk" or "brake" or "rear" or "front" or "aufnahme" or "sockel" or "hinten" or "vorn"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
@@ -333,12 +333,13 @@ internal static class ItemCutter
         // "135er Hinterbau", "31,6er Stütze": a German size. 29er and the like are wheels.
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er" or "ers", Glued: true } && !(number.Value is 16 or 18 or 20 or 24 or 26 or 27 or 27.5m or 28 or 29 or 650 or 700))
         {
+            number.UnitWord = "er";
             number.End = tokens[at].End;
             return at + 1;
         }
 
         // "24er Welle": no wheel where a word for a spindle stands behind.
-        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && vocabulary.Tree.Longest(tokens, at + 1, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle")))
+        if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && IsSpindle(tokens, at + 1, vocabulary))
         {
             number.End = tokens[at].End;
             return at + 1;
@@ -444,6 +445,10 @@ internal static class ItemCutter
 
         return end;
     }
+
+    /// <summary>"24er Welle", "24er Hohlachse", "24er holle as": what stands behind is a spindle or an axle.</summary>
+    private static bool IsSpindle(List<SpecToken> tokens, int at, SpecVocabulary vocabulary) =>
+        tokens[at].Text is "hohlachse" or "hohlwelle" or "hollow" or "holle" or "hohle" or "integrierte" or "doorlopende" || (vocabulary.Tree.Longest(tokens, at, out _) is { IsDefault: false } of && (of.Contains("t:spindle") || of.Contains("t:axle") || of.Contains("m:thru")));
 
     /// <summary>A word for metres: the letter only against its figure or where a word for a roll follows.</summary>
     private static bool IsMetre(List<SpecToken> tokens, int at)

@@ -15,6 +15,7 @@ internal static class ItemNotes
                 Posteriore(items, i);
                 Shortened(items, i);
                 Small(items, i);
+                Manifold(items, i);
                 LetterSize(items, i);
                 Quantity(items, i);
                 Warranty(items, i);
@@ -91,6 +92,16 @@ internal static class ItemNotes
         else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal))
         {
             items[i] = Word(items[i], "m:nothing");
+        }
+    }
+
+    /// <summary>"Neunfach verschraubt", "11-fach gelagert": how many times something was done, and no speeds.</summary>
+    private static void Manifold(List<SpecItem> items, int i)
+    {
+        bool done = items[i].Text is "gelagert" or "verschraubt" or "geschraubt" or "lackiert" or "gedichtet" or "abgedichtet" or "verstarkt" or "genietet" or "vernietet" or "gepruft" or "konifiziert" or "verklebt" or "geschweisst" or "gekreuzt" or "gelagerd" or "verschroefd" or "gelakt" or "getest" or "afgedicht" or "gekruist" or "kampioen";
+        if (done && i > 0 && items[i - 1] is { IsNumber: true, Unit: "speed", UnitWord: "fach" or "voudig" })
+        {
+            items[i - 1].Unit = "other";
         }
     }
 

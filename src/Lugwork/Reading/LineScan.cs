@@ -76,6 +76,11 @@ internal sealed partial class LineScan
         {
             Figures();
             NamedLengths();
+            if (_slot == Slot.FrontWheel || _slot == Slot.RearWheel)
+            {
+                MountainSeat();
+            }
+
             Alternatives();
             Broken();
             Audit();

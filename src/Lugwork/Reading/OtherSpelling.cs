@@ -10,6 +10,15 @@ internal static class OtherSpelling
         for (int i = 0; i < tokens.Count; i++)
         {
             SpecToken token = tokens[i];
+            if (token is { Text: "mmx", Glued: true } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].IsNumber && tokens[i + 1] is { IsNumber: true, Glued: true })
+            {
+                // "142MMX12MM": a unit and a times sign.
+                tokens.Insert(i + 1, new() { Kind = SpecTokenKind.Sign, Text = "x", Start = token.End - 1, End = token.End, Glued = true });
+                (token.Text, token.End) = ("mm", token.End - 1);
+                tokens[i] = token;
+                continue;
+            }
+
             if (token.Kind != SpecTokenKind.Word || token.Text.Length < 4 || tree.Knows(token.Text))
             {
                 continue;

@@ -31,7 +31,7 @@ internal sealed record PartWords(string Mates, string Itself, string Near)
         ["seatpost"] = new("t:post t:dropper t:saddle t:rails t:frame", "t:post t:dropper", "t:post t:dropper t:saddle t:rails t:seatclamp t:frame t:lever"),
         ["seat clamp"] = new("", "", "t:seatclamp t:post t:dropper t:saddle t:frame"),
         ["saddle"] = new("t:saddle t:rails t:fork", "t:saddle t:rails", "t:saddle t:rails t:post"),
-        ["pedals"] = new("t:pedal t:crank t:axle", "t:pedal", "t:pedal t:crank t:axle"),
+        ["pedals"] = new("t:pedal t:crank t:axle", "t:pedal t:axle", "t:pedal t:crank t:axle"),
         ["rear derailleur"] = new("", "", "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hub t:axle t:frame t:bb"),
         ["front derailleur"] = new("", "", "t:rearmech t:frontmech t:chain t:cassette t:chainring t:crank t:shifter t:hub t:axle t:frame t:bb"),
         ["shifter"] = new("t:shifter t:lever t:frontmech t:rearmech t:chain", "t:shifter", "t:shifter t:lever t:brake t:caliper t:rotor t:rim t:rearmech t:frontmech t:chain t:cassette t:chainring t:hub t:bar t:grip t:dropper t:frame"),

@@ -115,7 +115,7 @@ internal sealed partial class LineScan
             "handlebar" => item.Value is >= 300 and <= 900 || (item is { Value: >= 36 and <= 60, Places: 0 } && i > 0 && _items[i - 1].Text is "larga" or "largo" or "large" or "ancha" or "ancho" or "breit" or "breed" or "wide" or "breite" or "width" or "larghezza" or "largeur" or "breedte"),
             "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
             "chainring" => range,
-            "cassette" => range || (item.Value is >= 9 and <= 26 && item.Unit.Length == 0 && !Joins(i) && Values.TryGetValue("pattern", out LineFinding? one) && one.Key is "fixed-sprocket" or "3-lug" or "freewheel"),
+            "cassette" => range || IsEndSprocket(i) || (item.Value is >= 9 and <= 26 && item.Unit.Length == 0 && !Joins(i) && Values.TryGetValue("pattern", out LineFinding? one) && one.Key is "fixed-sprocket" or "3-lug" or "freewheel"),
             "rearDerailleur" or "frontDerailleur" => range,
             "chain" => item.Value is >= 90 and <= 160 || (item.Value is >= 5 and <= 9 && item.Unit == "mm" && item.Value != decimal.Truncate(item.Value)),
             "rearWheel" => item.Value == 36.75m && Values.TryGetValue("body", out LineFinding? body) && body.Key == "HG-L",
@@ -134,10 +134,12 @@ internal sealed partial class LineScan
     /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
     private bool IsRangeOfTeeth(int i)
     {
-        bool first = i + 2 < _items.Count && IsFromToTeeth(i + 1) && _items[i + 2].IsNumber;
-        bool last = i >= 2 && IsFromToTeeth(i - 1) && _items[i - 2].IsNumber;
-        int other = first ? i + 2 : last ? i - 2 : -1;
-        return other >= 0 && _items[i].Value is >= 9 and <= 60 && _items[other].Value is >= 9 and <= 60 && _items[i].Value == decimal.Truncate(_items[i].Value) && Math.Abs(_items[i].Value - _items[other].Value) >= 8;
+        return (i + 2 < _items.Count && IsFromToTeeth(i + 1) && IsRangeWith(i, i + 2)) || (i >= 2 && IsFromToTeeth(i - 1) && IsRangeWith(i, i - 2));
+    }
+
+    private bool IsRangeWith(int i, int other)
+    {
+        return _items[other].IsNumber && _items[i].Value is >= 9 and <= 60 && _items[other].Value is >= 9 and <= 60 && _items[i].Value == decimal.Truncate(_items[i].Value) && Math.Abs(_items[i].Value - _items[other].Value) >= 8;
     }
 
     /// <summary>"holes=24": a count behind the word for it, which says neither hub nor rim.</summary>
@@ -148,7 +150,11 @@ internal sealed partial class LineScan
             && _items[word].Text is "holes" or "gaatjes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
     }
 
-    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "bis" or "tot" or "hasta" or "till" or "until"));
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "au" or "auf" or "naar" or "bis" or "tot" or "hasta" or "till" or "until"));
+
+    /// <summary>"Kleinste 10 grootste 45": the end sprockets by their names.</summary>
+    private bool IsEndSprocket(int i) =>
+        i > 0 && _items[i] is { IsFraction: false, Places: 0, Unit: "", Value: >= 9 and <= 60 } && !Joins(i) && _items[i - 1].Text is "kleinste" or "grootste" or "kleinstes" or "grosstes" or "smallest" or "largest" or "biggest" or "menor" or "mayor" or "minore" or "maggiore" or "klein" or "groot";
 
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)

@@ -21,5 +21,5 @@ internal sealed partial class LineScan
 
     /// <summary>"20 up": how far a bar goes up.</summary>
     private bool IsRise(int i) =>
-        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));
+        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" or "back" or "zuruck" or "terug" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));
 }

@@ -126,7 +126,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].Unit == "mm" && _items[i].Value is 31 or (>= 34.9m and <= 35m) or (>= 36.7m and <= 36.8m) && !Joins(i) && TopicOf(i) is "" or "t:length" or "t:freehub" or "n:width")
+            if (Free(i) && (_items[i].Unit == "mm" || _items[i] is { Unit: "", Value: 36.75m or 34.95m }) && _items[i].Value is 31 or (>= 34.9m and <= 35m) or (>= 36.7m and <= 36.8m) && !Joins(i) && TopicOf(i) is "" or "t:length" or "t:freehub" or "n:width")
             {
                 if (found >= 0)
                 {

@@ -217,6 +217,7 @@ internal sealed partial class LineScan
         int width = ShellWidth(at);
         width = width < 0 ? WidthOfPair(at) : width;
         width = width < 0 ? WidthElsewhere() : width;
+        width = width < 0 ? WidthByBore(kinds, at) : width;
         if (width >= 0)
         {
             _items[width].Used = true;
@@ -269,6 +270,10 @@ internal sealed partial class LineScan
         {
             // A family that is made in one width names its shell.
             Keep(field, keys[0], first, last, "the one width of this family");
+        }
+        else if (kinds is ["Mid" or "Spanish"] && width < 0 && BmxOfShell() is >= 0 and int bmx)
+        {
+            Keep(field, kinds[0] == "Mid" ? "Mid-73" : "Spanish-68", Math.Min(at, bmx), Math.Max(at, bmx));
         }
         else if (keys.Count == 0 && width >= 0)
         {

@@ -25,8 +25,16 @@ internal sealed partial class LineScan
     /// <summary>"Pads for alloy and carbon rims", "per carbonio e alluminio": pads for both, which no value says.</summary>
     private bool IsForBothRims(int i)
     {
+        if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].Is("t:frame") || _items[i + 1].Is("t:bar") || _items[i + 1].Text is "backing" or "soles" or "sole" or "buckle" or "holder" or "holders" or "griffe" or "lenker"))
+        {
+            // "Pads for carbon backing plates", "inserts for carbon frame"
+            return true;
+        }
+
         int at = i + 1;
-        while (at < _items.Count && at <= i + 3 && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
+        int also = _items.FindIndex(i + 1, o => o.Text is "auch" or "also" or "aussi" or "tambien" or "anche" or "ook");
+        at = also > i && also <= i + 4 ? also + 1 : at;
+        while (at < _items.Count && at <= i + 6 && !_items[at].Is("v:RimPads=for-carbon") && !_items[at].Is("v:RimPads=for-aluminium") && (_items[at].Is("m:and") || _items[at].Is("m:or") || _items[at].IsSign('/') || _items[at].IsSign('+') || _items[at].IsSign('&') || SetAside.IsFor(_items[at])))
         {
             at++;
         }
@@ -52,7 +60,7 @@ internal sealed partial class LineScan
             int at = i + 2 < _items.Count && SetAside.IsFor(_items[i + 2]) ? i + 3 : i + 2;
             string rim = pads && at < _items.Count ? _items[at].Text : "";
             string key = rim is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" ? "for-aluminium" : rim is "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen" ? "for-carbon" : "";
-            bool other = at + 1 < _items.Count && (_items[at + 1].IsSign('/') || _items[at + 1].Is("m:or") || _items[at + 1].Is("m:and") || _items[at + 1].Text is "free" or "backing" or "holder" or "halter" or "shell");
+            bool other = at + 1 < _items.Count && (_items[at + 1].IsSign('/') || _items[at + 1].Is("m:or") || _items[at + 1].Is("m:and") || (_items[at + 1].Kind == SpecTokenKind.Word && !_items[at + 1].Is("t:rim")));
             if (key.Length > 0 && !other)
             {
                 Keep("pads", key, i, at);

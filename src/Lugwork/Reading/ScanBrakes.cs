@@ -144,6 +144,12 @@ internal sealed partial class LineScan
                 break;
             }
 
+            if (MountSize(j, post) && IsOfQuantityBehind(j))
+            {
+                // "Post mount, 160 travel at the back"
+                break;
+            }
+
             if (MountSize(j, post) && !HasLimit(mark, j))
             {
                 size = j;
@@ -159,10 +165,19 @@ internal sealed partial class LineScan
         size = size < 0 ? RotorAlone(mark, post) : size;
         for (int j = mark - 1; size < 0 && j >= 0 && j >= mark - 3 && _items[j].Clause == _items[mark].Clause; j--)
         {
-            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame")) ? j : -1;
+            size = MountSize(j, post) && !JoinsClosely(j) && (TopicOf(j) is "" or "t:brake" or "t:rotor" || (j == mark - 1 && _items[j].End - _items[j].Start > _items[j].Text.Length && _items[j].Unit.Length == 0 && TopicOf(j) is "t:fork" or "t:frame" or "t:spacing")) ? j : -1;
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;
+        size = _items[mark].Is("t:caliper") ? -1 : size;
+        if (size < 0 && !post && !rear && RotorsOfFork() is >= 0 and int both)
+        {
+            Keep(field, _items[both].Value == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, both), Math.Max(mark, both + 2));
+            _items[both].Used = _items[both + 2].Used = true;
+            _joined.Add(both + 1);
+            return;
+        }
+
         if (size < 0)
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");
@@ -245,6 +260,10 @@ internal sealed partial class LineScan
 
         return native;
     }
+
+    /// <summary>A word for a travel or a width right behind a figure, which is of no figure behind it.</summary>
+    private bool IsOfQuantityBehind(int j) =>
+        j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:travel") || _items[j + 1].Is("n:width")) && !(j + 2 < _items.Count && (_items[j + 2].IsNumber || _items[j + 2].IsSign(':')));
 
     private bool MountSize(int j, bool post) =>
         Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));

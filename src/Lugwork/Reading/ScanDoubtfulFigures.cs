@@ -69,7 +69,10 @@ internal sealed partial class LineScan
         return behind || before;
     }
 
-    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+    private bool IsOtherWord(int i) => _items[i] is { Kind: SpecTokenKind.Word, Used: false } word && (word.Terms.IsEmpty || word.Is("t:beadseat") || word.Is("t:length")) && !(i + 1 < _items.Count && IsCage(_items[i + 1].Text)) && (_items[i].Glued || word.Is("t:length") || (i + 1 < _items.Count && _items[i + 1].IsSign('/') && IsShortWord(word)));
+
+    /// <summary>"Long cage", "gabbia lunga": what the word for a length is of.</summary>
+    private static bool IsCage(string word) => word is "cage" or "kafig" or "chape" or "caja" or "pata" or "gabbia" or "kooi";
 
     private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
 
@@ -78,7 +81,7 @@ internal sealed partial class LineScan
     {
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
         {
-            return _items[i].Unit != "teeth" && _items[i].Value is not (29 or 26 or 27.5m) && !IsSeat(_items[i].Value);
+            return _items[i].Unit != "teeth" && !(i + 2 < _items.Count && _items[i].Value is 20 or 24 or 26 && _items[i + 2].Text is "gewinde" or "gewinden" or "draad" && (type.EndsWith("Thread", StringComparison.Ordinal) || type == "ShellFamily")) && _items[i].Value is not (29 or 26 or 27.5m) && !IsSeat(_items[i].Value);
         }
 
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "e" or "y" or "a" or "o" } letter && !_items[i].IsFraction && _items[i].Value is not (700 or 650) && !(letter.Text == "a" && (_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && i >= 2 && _items[i - 1].IsSign('x')))

@@ -68,7 +68,7 @@ internal sealed partial class LineScan
             SpecItem item = _items[i];
             if (item.Kind == SpecTokenKind.Sign)
             {
-                if (IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
+                if ((item.Text[0] == '\u00B1' && i + 1 < _items.Count && _items[i + 1] is { Unit: "deg", Used: false }) || IsQuestion(i) || IsOrnament(i) || IsAskedOfBuyer(i) || (item.Text[0] == '\u00B1' && Values.TryGetValue("rear", out LineFinding? bent) && bent.Key == "R145-flex" && i + 1 < _items.Count && _items[i + 1].Value == 3))
                 {
                     continue;
                 }
@@ -138,7 +138,7 @@ internal sealed partial class LineScan
 
         if (item.Is("m:adapt"))
         {
-            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter && !IsReducedRace(i) ? "an adapter is named, and the figure can be of either side" : null;
+            return ReadAround(item.Clause, around) && !Negated(i) && _slot != Slot.ShellAdapter && !IsReducedRace(i) && !IsAdapterOfCaliper(i) ? "an adapter is named, and the figure can be of either side" : null;
         }
 
         if (item.Is("d:kit"))
@@ -175,6 +175,17 @@ internal sealed partial class LineScan
         }
 
         return null;
+    }
+
+    /// <summary>"IS tabs at the back, adapter needed for the caliper": tabs with their screws across take every caliper of today with an adapter, and stay what they are.</summary>
+    private bool IsAdapterOfCaliper(int i)
+    {
+        if (_slot != Slot.Frame && _slot != Slot.Fork || FigureCount > 1 || Values.Count != 1 || !Values.Values.All(v => v.Key is "IS-rear" or "IS-front" && _items[v.First].Clause < _items[i].Clause))
+        {
+            return false;
+        }
+
+        return Clauses(_items[i].Clause).Any(o => o.Text is "serve" or "nodig" or "needed" or "need" or "needs" or "required" or "notig" or "benotigt" or "braucht" or "falta" or "faut" or "necessaire" or "necesita" or "requiere" or "occorre" or "necessario" or "requis" || o.Is("m:needs"));
     }
 
     private static bool IsMeasureWord(string word) => word is "measures" or "measured" or "mesure" or "mesuree" or "misst" or "gemessen" or "mide" or "medido" or "medida" or "misura" or "misurato" or "misurata" or "gemeten" or "meet";

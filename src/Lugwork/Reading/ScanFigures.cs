@@ -100,6 +100,11 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (field == "largestRearRotor" && IsRotorOfFork(i))
+            {
+                continue;
+            }
+
             if (field is null || !_fields.TryGetValue(field, out SpecField? known))
             {
                 continue;
@@ -133,6 +138,12 @@ internal sealed partial class LineScan
 
             if (field == "seatTube" && _items[i].Value is < 15 or > 60)
             {
+                continue;
+            }
+
+            if (field == "seatTubeOutside" && !_items[i].IsFraction && _items[i].Value is > 60)
+            {
+                // "130 de cierre": no seat tube is so thick.
                 continue;
             }
 

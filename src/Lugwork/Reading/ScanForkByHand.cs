@@ -12,7 +12,7 @@ internal sealed partial class LineScan
         }
 
         int only = _items.FindIndex(i => i.IsNumber && i.Unit != "other");
-        if (only < 0 || _items.FindLastIndex(i => i.IsNumber && i.Unit != "other") != only || !Free(only) || !_items[only].IsMillimetre || Joins(only) || Anywhere("m:tapered") >= 0 || Anywhere("m:max") >= 0)
+        if (only < 0 || _items.FindLastIndex(i => i.IsNumber && i.Unit != "other") != only || !Free(only) || !_items[only].IsMillimetre || Joins(only) || IsOfOtherBehind(only) || Anywhere("m:tapered") >= 0 || Anywhere("m:max") >= 0)
         {
             return;
         }
@@ -38,7 +38,7 @@ internal sealed partial class LineScan
         for (int i = 1; german && i < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool hub = _items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsNumber || _items[i + 1].Kind == SpecTokenKind.Word));
-            if (hub && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
+            if (hub && !(i > 1 && SetAside.IsFor(_items[i - 2])) && Anywhere("t:shock") < 0 && Free(i - 1) && _items[i - 1] is { Unit: "mm", IsFraction: false, Value: >= 30 and <= 220 } && !Joins(i - 1))
             {
                 Length("travel", i - 1);
             }
@@ -55,6 +55,19 @@ internal sealed partial class LineScan
             if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !SetAside.IsFor(_items[i - 1]) && Free(at) && _items[at] is { Unit: "mm", IsFraction: false, Value: >= 60 and <= 220 } && !Joins(at) && !IsHubWidth(_items[at].Value, rear: false))
             {
                 Length("travel", at);
+            }
+        }
+    }
+
+    /// <summary>"120er Gabel": the German size of a fork is its travel, where no front hub is as wide and nothing else says it.</summary>
+    private void TravelBySize()
+    {
+        for (int i = 0; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
+        {
+            bool sized = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && _items[i].End - _items[i].Start > _items[i].Text.Length && !Joins(i);
+            if (sized && _items[i + 1].Is("t:fork") && Anywhere("t:travel") < 0 && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0 && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("t:brake") < 0)
+            {
+                Length("travel", i);
             }
         }
     }

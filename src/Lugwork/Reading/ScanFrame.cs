@@ -17,6 +17,7 @@ internal sealed partial class LineScan
         MeasuredBore();
         ReadFrontMount("frontDerailleurMount", needTopic: true);
         ReadBosses("rearBosses");
+        SeatTubeBothSides();
         ReadSeatTubeSides();
         ReadSeatTube();
         PostByLetters();
@@ -68,6 +69,7 @@ internal sealed partial class LineScan
         ReadTyreLimitApart("largestFrontTyre");
         TravelByStroke();
         TravelBehindStroke();
+        TravelBySize();
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");

@@ -60,7 +60,7 @@ internal sealed partial class LineScan
                 word--;
             }
 
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45)
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is < 20 or > 45 || TopicOf(i) is "t:headtube" or "t:headset" or "t:steerer")
             {
                 continue;
             }
@@ -99,7 +99,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             int pen = i + 1 < _items.Count && _items[i + 1] is { Text: "pen", Kind: SpecTokenKind.Word } && _items[i + 1].Clause == _items[i].Clause ? i + 1 : i > 1 && _items[i - 1].Text is "van" or "maat" or "da" or "di" ? i - 2 : i - 1;
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && pen >= 0 && IsPen(_items[pen], _items[i].Value) && IsNominal(_items[i].Text) && IsOnlyFigureOfClause(i) && !Mentions(i, OfOtherPost) && !Clause(i, "t:stem") && !Clause(i, "m:quill"))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is > 24 and < 36 && pen >= 0 && IsPen(_items[pen], _items[i].Value) && IsNominal(_items[i].Text) && (IsOnlyFigureOfClause(i) || (pen < i && _items[i].Value is 27.2m or 30.9m or 31.6m && !JoinsClosely(i))) && !Mentions(i, OfOtherPost) && !Clause(i, "t:stem") && !Clause(i, "m:quill") && !Clause(i, "t:seatclamp") && !Clauses(_items[i].Clause).Any(o => o.Text is "te" or "troppo" or "dik" or "dun" or "los" or "past"))
             {
                 // "Pen 27,2", "canotto da 27,2": so the Dutch and the Italians call a seatpost.
                 Take("seatTube", _items[i].Text, i, i);
@@ -115,7 +115,7 @@ internal sealed partial class LineScan
 
     /// <summary>The Italian word is of a steerer too: with the size of one it says nothing.</summary>
     private static bool IsPen(SpecItem item, decimal size) =>
-        !item.IsFraction && (item.Text is "pen" || (item.Text is "canotto" or "cannotto" && size is 26.8m or 27.2m or 27.4m or 29.4m or 29.6m or 29.8m or 30.2m or 30.4m or 30.6m or 30.9m or 31.4m or 31.6m));
+        !item.IsFraction && (item.Text is "pen" || (item.Text is "canotto" or "cannotto" or "canoto" or "reggi" && size is 26.8m or 27.2m or 27.4m or 29.4m or 29.6m or 29.8m or 30.2m or 30.4m or 30.6m or 30.9m or 31.4m or 31.6m));
 
     private bool IsOnlyFigureOfClause(int i) => Clauses(_items[i].Clause).Count(o => o.IsNumber) == 1;
 
@@ -146,12 +146,17 @@ internal sealed partial class LineScan
             string topic = TopicOf(i);
             bool rotor = topic is "t:rotor" || (Clause(i, "t:rotor") && topic is not ("t:travel" or "t:axletocrown" or "t:insertion" or "t:fork" or "t:length"));
             bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
-            if (HasMark(i, "m:max") && (topic is "t:brake" or "t:rotor" || rotor || (topic.Length == 0 && mount)))
+            bool clears = topic == "t:tyre" && _items[Link(i)].Text == "clears" && IsNominalRotor(_items[i]);
+            if (HasMark(i, "m:max") && !IsRotorOfFork(i) && (topic is "t:brake" or "t:rotor" || rotor || ((topic.Length == 0 || clears) && mount)))
             {
                 Length(field, i);
             }
         }
     }
+
+    /// <summary>"Forcella fino a 180 di disco": in a line of a frame the rotor of the other end.</summary>
+    private bool IsRotorOfFork(int i) =>
+        _slot == Slot.Frame && (Clause(i, "t:fork") || Clause(i, "v:CrownsAllowed=single") || Clause(i, "v:CrownsAllowed=dual")) && !Clause(i, "m:rear") && !Clause(i, "t:frame");
 
     /// <summary>"7 in (180 mm)": the inches of a rotor beside its millimetres say the same; another size beside them is left to doubt.</summary>
     private void InchesOfRotor(string field)
@@ -176,6 +181,8 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    private static bool IsNominalRotor(SpecItem item) => item is { IsFraction: false, Value: 140 or 160 or 180 or 200 or 203 or 220 or 223 };
 
     private static decimal MillimetresOfRotor(decimal inches) => inches switch { 5.5m => 140, 6 or 6.3m => 160, 7 => 180, 8 => 203, 9 => 220, _ => 0 };
 

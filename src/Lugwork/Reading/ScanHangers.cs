@@ -44,6 +44,24 @@ internal sealed partial class LineScan
 
     private static bool IsPitchWord(SpecItem item) => item.Is("t:pitch") || item.Text is "pitch" or "steigung" or "pas" or "paso" or "passo" or "spoed" or "ganghohe" or "gangh";
 
+    private bool IsDirectWord(int i) => _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own");
+
+    /// <summary>"Patte de dérailleur AR, type direct-mount": the hanger in the clause before, and neither clause names anything else.</summary>
+    private bool IsOnlyHangerBefore(int i)
+    {
+        bool hanger = false;
+        foreach (SpecItem item in Clauses(_items[i].Clause).Concat(Clauses(_items[i].Clause - 1)))
+        {
+            hanger |= item.Is("t:hanger");
+            if (item.IsNumber || (item.IsTopic && !item.Is("t:hanger") && !item.Is("t:rearmech") && !item.Is("t:frame") && !item.Is("t:kind")) || item.Is("m:not") || item.Is("m:or"))
+            {
+                return false;
+            }
+        }
+
+        return hanger;
+    }
+
     /// <summary>"Direct mount" of a hanger, and nothing else that is mounted so.</summary>
     private void HangerMount()
     {
@@ -51,7 +69,8 @@ internal sealed partial class LineScan
         {
             // A universal hanger is mounted direct: the words say less than its name.
             bool universal = Values.TryGetValue("hanger", out LineFinding? said) && said.Key == "UDH";
-            if (!universal && _items[i].Is("v:DerailleurMount=direct-mount") && Clause(i, "t:hanger") && !Clause(i, "t:frontmech") && !Negated(i))
+            bool direct = _items[i].Is("v:DerailleurMount=direct-mount") || IsDirectWord(i);
+            if (!universal && direct && (Clause(i, "t:hanger") || (IsDirectWord(i) && !Values.ContainsKey("hanger") && IsOnlyHangerBefore(i))) && !Clause(i, "t:frontmech") && !Clause(i, "t:chainring") && !Clause(i, "t:crank") && !Clause(i, "t:brake") && !Clause(i, "t:stem") && !Negated(i))
             {
                 Keep("hanger", "direct-mount", i, i);
             }

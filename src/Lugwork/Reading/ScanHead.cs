@@ -10,6 +10,18 @@ internal sealed partial class LineScan
         "t:brake", "t:caliper", "t:rotor", "t:headset", "t:stem", "t:bar", "t:grip", "t:seatclamp", "t:post", "t:dropper", "t:saddle", "t:rails", "t:shock", "t:hub", "t:rim", "t:axle", "t:nuts", "t:guidetabs", "t:valve", "t:bearing",
     };
 
+    /// <summary>"Vale para cassettes HG", "prend les cassettes Micro Spline", "per cassette XD", "casete compatible: HG": what the body takes, by a word beside the cassette, where none comes with the wheel.</summary>
+    private bool TakesCassette(int head)
+    {
+        bool takes = head + 1 < _items.Count && (_items[head + 1].Text.StartsWith("compat", StringComparison.Ordinal) || _items[head + 1].Text.StartsWith("kompat", StringComparison.Ordinal));
+        for (int i = head - 1; i >= 0 && i >= head - 3 && _items[i].Clause == _items[head].Clause && !takes; i--)
+        {
+            takes = SetAside.IsFor(_items[i]) || _items[i].Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "nimmt" or "prend" or "admite" or "accueille" or "recoit" or "suits" or "neemt" or "accepteert";
+        }
+
+        return takes && !_items.Exists(i => i.Is("d:kit") || i.Is("d:extra") || i.Unit == "teeth");
+    }
+
     private void OtherPart()
     {
         if (Doubts.Count > 0)
@@ -25,8 +37,13 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && head == 0 && Values.ContainsKey("body") && Values.Count == 1 && TakesCassette(head))
+        {
+            return;
+        }
+
         if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && head > 0 && Values.ContainsKey("body") && _items[head - 1].Kind == SpecTokenKind.Word
-            && (_items[head - 1].Text.StartsWith("compat", StringComparison.Ordinal) || _items[head - 1].Text.StartsWith("kompat", StringComparison.Ordinal) || _items[head - 1].Text is "for" or "fits" or "takes"))
+            && (_items[head - 1].Text.StartsWith("compat", StringComparison.Ordinal) || _items[head - 1].Text.StartsWith("kompat", StringComparison.Ordinal) || _items[head - 1].Text is "for" or "fits" or "takes" || TakesCassette(head)))
         {
             // "Compatible cassettes: 8, 9 and 10-speed HG": what its body takes.
             return;
@@ -47,6 +64,12 @@ internal sealed partial class LineScan
         if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && SetAside.IsFor(_items[head - 1]) && Values.ContainsKey("clamp"))
         {
             // "Pour potence 31,8": the clamp that the bar is for.
+            return;
+        }
+
+        if (_slot == Slot.Cassette && _items[head].Text == "coronas" && Values.ContainsKey("speeds"))
+        {
+            // "N.º de coronas: 9": the sprockets, by a word that is one for rings too.
             return;
         }
 

@@ -20,7 +20,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (IsRace(i + 1) && _items[i].IsMillimetre && _items[i].Value is 26.4m or 27 or 30 or 33 or 37 or 39.8m or 40 && !Joins(i) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsNumber))
+            if (IsRace(i + 1) && _items[i].IsMillimetre && _items[i].Value is 26.4m or 27 or 30 or 33 or 37 or 39.8m or 40 && !Joins(i) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].Kind != SpecTokenKind.Sign))
             {
                 Take("crownRace", _items[i].Figure, i, i);
             }

@@ -74,13 +74,27 @@ internal sealed partial class LineScan
         _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
         && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && ((_items[i + 2].IsNumber && _items[i + 2].Unit != "other") || _items[i + 2].IsSign(':')))) || _items[i + 1] is { Text: "l", Glued: true });
 
+    /// <summary>"Moyeu 28 trous par côté", "flange 16 holes each", "28 holes on the left": half of the holes, or nobody knows.</summary>
+    private bool IsPerSide(int i)
+    {
+        for (int j = i + 1; j < _items.Count && j <= i + 5 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
+        {
+            if (_items[j].Kind == SpecTokenKind.Word && (IsSide(_items[j].Text) || _items[j].Text is "side" or "seite" or "cote" or "lado" or "lato" or "kant" or "zijde" or "each" or "chacun" or "chaque" or "flange" or "flansch" or "flasque" or "flangia" or "flens"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private bool? _namesHoles;
 
     private void ReadHoles()
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or ""))
+            if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or "") || IsPerSide(i))
             {
                 continue;
             }

@@ -88,6 +88,12 @@ internal sealed partial class LineScan
             qr = -1;
         }
 
+        if (qr >= 0 && axle == 0 && _items[qr].Is("m:lockout") && _slot == Slot.Fork && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0)
+        {
+            // "Horquilla con blocaje, 100 mm": what locks the travel of a fork has the same name.
+            qr = -1;
+        }
+
         int thru = Near(first, last, "m:thru");
         int thruBolt = axle is 12 or 15 or 20 ? -1 : Near(first, last, "m:thrubolt");
         int nutted = Near(first, last, "m:nutted");
@@ -160,6 +166,12 @@ internal sealed partial class LineScan
         if (keys.IsEmpty && qr >= 0 && width == 135 && !rear && axle is 0 or 9 or 10)
         {
             keys = ["F135-QR"];
+        }
+
+        if (rear && width == 135 && axle == 10 && thru >= 0 && qr < 0 && nutted < 0 && Anywhere("m:openslots") >= 0)
+        {
+            // A bolt that goes through, in open slots.
+            keys = ["R135-10"];
         }
 
         if (keys.IsEmpty && rear && width == 145 && axle is 0 or 10 && Near(first, last, "m:tandem") >= 0)

@@ -6,7 +6,12 @@ internal sealed partial class LineScan
     /// <summary>"Pen minstens 80 mm erin, hooguit 210": a line about a post and nothing else, with a verb of going in, a least figure and a most figure.</summary>
     private void InsertionByVerb()
     {
-        if (Values.Count > 0 || Doubts.Count > 0 || _items.Count > 24 || !_items.Exists(IsPostWord) || !_items.Exists(IsGoingIn) || _items.Exists(o => o.IsTopic && !IsPostWord(o) && TopicIn(o) is not ("t:insertion" or "t:length" or "t:depth" or "t:frame" or "t:seattube")))
+        if (Values.Count > 0 || Doubts.Count > 0 || _items.Count > 24 || !_items.Exists(o => IsPostWord(o) || IsDepthNoun(o)) || !GoesIn() || _items.Exists(o => o.IsTopic && !IsPostWord(o) && TopicIn(o) is not ("t:insertion" or "t:length" or "t:depth" or "t:frame" or "t:seattube")))
+        {
+            return;
+        }
+
+        if (InsertionOfTwo())
         {
             return;
         }
@@ -20,6 +25,12 @@ internal sealed partial class LineScan
             }
 
             string limit = LimitBeside(i);
+            if (Clause(i, "t:frame") && !Clauses(_items[i].Clause).Any(o => IsPostWord(o) || IsGoingIn(o)))
+            {
+                // "Frame max 120": of what it carries.
+                return;
+            }
+
             if (!Free(i) || !_items[i].IsMillimetre || _items[i].IsFraction || JoinsClosely(i) || _items[i].Value is < 40 or > 400 || limit.Length == 0 || (limit == "m:min" ? least : most) >= 0)
             {
                 return;
@@ -44,6 +55,82 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Seatpost goes in 80 min, 210 max", "mini 75, maxi 195", "insertion depth 75-195": two figures and a word for the least and one for the most, each figure with the word of its place, or one range behind a word for the depth. The least is the smaller one.</summary>
+    private bool InsertionOfTwo()
+    {
+        List<int> figures = [];
+        List<int> limits = [];
+        int must = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].IsNumber)
+            {
+                figures.Add(i);
+            }
+            else if (LimitOfWord(_items[i]).Length > 0)
+            {
+                limits.Add(i);
+            }
+
+            must = must < 0 && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "muss" or "must" or "has to" or "moet" or "doit" or "deve" or "debe" or "tiene que" ? i : must;
+        }
+
+        if (figures.Count != 2 || !figures.TrueForAll(f => Free(f) && _items[f].IsMillimetre && !_items[f].IsFraction && _items[f].Value is >= 40 and <= 400))
+        {
+            return false;
+        }
+
+        (int first, int second) = (figures[0], figures[1]);
+        if (limits.Count == 0 && second == first + 2 && (_items[first + 1].IsSign('-') || _items[first + 1].Is("m:to")) && first > 0 && _items.Exists(o => o.Is("t:insertion") && !o.Is("m:min") && !o.Is("m:max")))
+        {
+            return TakeInsertion(first, second);
+        }
+
+        if (limits.Count == 1 && must >= 0 && must < limits[0] && _items[limits[0]].Is("m:max"))
+        {
+            limits.Insert(0, must);
+        }
+
+        if (limits.Count != 2 || JoinsByTimes(first) || !((limits[0] < first && first < limits[1]) || (first < limits[0] && limits[0] < second && second < limits[1])))
+        {
+            return false;
+        }
+
+        bool leastFirst = LimitOfWord(_items[limits[0]]) != "m:max";
+        bool mostSecond = LimitOfWord(_items[limits[1]]) == "m:max";
+        return leastFirst == mostSecond && (leastFirst ? TakeInsertion(first, second) : TakeInsertion(second, first));
+    }
+
+    private bool JoinsByTimes(int i) => (i > 0 && _items[i - 1].IsSign('x')) || (i + 1 < _items.Count && _items[i + 1].IsSign('x'));
+
+    private bool TakeInsertion(int least, int most)
+    {
+        if (_items[least].Value >= _items[most].Value || _items[least].Value > 250)
+        {
+            return false;
+        }
+
+        Length("leastInsertion", least);
+        Length("mostInsertion", most);
+        return true;
+    }
+
+    /// <summary>A verb of going in, or a word for in before the seat tube.</summary>
+    private bool GoesIn()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            bool into = i + 1 < _items.Count && _items[i].Text is "goes" or "go" or "slides" && (_items[i].IsFraction || _items[i + 1].Text is "in" or "into");
+            bool tube = i > 0 && _items[i].Is("t:seattube") && (_items[i - 1].Text is "in" or "im" or "ins" or "dans" or "nel" or "into" || (i > 1 && _items[i - 1].Text is "de" or "het" or "the" or "das" or "le" or "el" or "il" && _items[i - 2].Text is "in" or "into" or "dans" or "en"));
+            if (into || tube || IsGoingIn(_items[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>The word of limit right before a figure or right behind it; empty where there is none.</summary>
     private string LimitBeside(int i)
     {
@@ -64,6 +151,10 @@ internal sealed partial class LineScan
 
     private static bool IsPostWord(SpecItem item) => item.Is("t:post") || item is { Text: "pen", IsFraction: false };
 
+    /// <summary>The depth that a post goes in, by its noun.</summary>
+    private static bool IsDepthNoun(SpecItem item) =>
+        item.Is("t:insertion") && item.Text is "einstecktiefe" or "insteekdiepte" or "einschubtiefe" or "versenktiefe" or "insertion" or "insercion" or "inserzione" or "inserimento" or "profondeur" or "profundidad" or "profondita";
+
     private static bool IsGoingIn(SpecItem item) =>
-        item.Is("t:insertion") || (item.Kind == SpecTokenKind.Word && item.Text is "erin" or "rein" or "hinein" or "reinstecken" or "stecken" or "entra" or "entrar" or "meter" or "mete" or "metida" or "meterla" or "entrare" or "infilare" or "infilato" or "infilata" or "rentre" or "rentrer" or "entrer" or "enfoncer" or "enfoncez" or "steken" or "insteken" or "inside");
+        item.Is("t:insertion") || (item.Kind == SpecTokenKind.Word && item.Text is "dentro" or "dedans" or "adentro" or "erin" or "rein" or "hinein" or "reinstecken" or "stecken" or "entra" or "entrar" or "meter" or "mete" or "metida" or "meterla" or "entrare" or "infilare" or "infilato" or "infilata" or "rentre" or "rentrer" or "entrer" or "enfoncer" or "enfoncez" or "steken" or "insteken" or "inside");
 }

@@ -63,7 +63,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsPieceOfLabel(i) || IsCount(i) || IsOfSet(i);
+        return IsSaidAgain(i) || IsMillimetresOfRead(i) || IsLengthOfBody(i) || IsInchPairOfRead(i) || IsBoreOfCup(i) || IsSealOfBearing(i) || IsOutside(i) || IsGears(i) || IsOfSomethingElse(i) || IsBolt(i) || IsOfThisPart(i) || IsLabelBesideSize(i) || IsPieceOfLabel(i) || IsCount(i) || IsOfSet(i) || (_slot == Slot.Crankset && (IsOfPieces(i) || IsDepthOfSplines(i)));
     }
 
     /// <summary>The same figure was read elsewhere in the line.</summary>
@@ -150,6 +150,12 @@ internal sealed partial class LineScan
     /// <summary>12 mm beside a hub end that has this axle.</summary>
     private bool IsAxleOfHub(int i)
     {
+        if (_items[i] is { Value: 10, IsMillimetre: true } && Values.TryGetValue("rear", out LineFinding? trial) && trial.Key == "R116")
+        {
+            // "116 mm, 10-mm-Schrauben": the bolts that hold the one hub of this width.
+            return true;
+        }
+
         if (_items[i].Value is not (5 or 9 or 10 or 12 or 15 or 20) || !_items[i].IsMillimetre || Joins(i))
         {
             return false;

@@ -23,12 +23,23 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            if (Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 40 and <= 400 } && i > 1 && (_items[i - 1].Is("u:kg") || _items[i - 1].Text is "kg" or "chili" or "kilos" or "kilo") && _items[i - 2].IsSign(':'))
+            {
+                // "Peso totale max: kg 130".
+                _items[i].Unit = "kg";
+            }
+
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
                 continue;
             }
 
             MassWords sum = SumOf(i);
+            if (sum == new MassWords(false, false, false, false, false, true))
+            {
+                sum = SumBehind(i);
+            }
+
             bool max = sum.Limit || sum.Load || sum.Total || LimitOf(i) == "m:max";
             string? field = !max ? null
                 : sum.Bicycle && (sum.Rider || sum.Luggage || sum.Total || sum.Load) ? "systemLimit"
@@ -59,9 +70,23 @@ internal sealed partial class LineScan
         }
 
         MassWords sum = SumIn(near, i);
-        if (sum.Says || HasWeight(near, i))
+        bool bare = sum is { Limit: true, Bicycle: false, Rider: false, Luggage: false, Total: false, Load: false } && !HasWeight(near, i);
+        if (!bare && (sum.Says || HasWeight(near, i)))
         {
-            return sum;
+            return sum.Rider && sum.Luggage && !sum.Limit && SaysLoadBefore(near) ? sum with { Limit = true } : sum;
+        }
+
+        if (bare)
+        {
+            // "Max 115 kg rider and bags", "bis 115 kg (Fahrer plus Gepäck)": what is weighed stands behind.
+            int end = i + 1;
+            while (end < _items.Count && end <= i + SumReach && !_items[end].IsNumber)
+            {
+                end++;
+            }
+
+            MassWords behind = end < _items.Count && _items[end].IsNumber ? default : SumIn(i + 1, end);
+            return behind.Rider && behind.Luggage ? behind with { Limit = true } : sum;
         }
 
         int to = i + 1;
@@ -93,6 +118,32 @@ internal sealed partial class LineScan
         }
 
         return to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to);
+    }
+
+    /// <summary>"Pas plus de 150 kg au total, vélo et bonhomme": a limit before the figure, and behind it, to the next one, what it is of.</summary>
+    private MassWords SumBehind(int i)
+    {
+        int to = i + 1;
+        while (to < _items.Count && to <= i + SumReach && !_items[to].IsNumber && _items[to].Clause - _items[i].Clause <= 1)
+        {
+            to++;
+        }
+
+        return (to < _items.Count && _items[to].IsNumber ? default : SumIn(i + 1, to)) with { Limit = true };
+    }
+
+    /// <summary>"Carga máx. de la rueda, ciclista + equipaje: 115 kg": a word for a load before the comma, and no figure between.</summary>
+    private bool SaysLoadBefore(int near)
+    {
+        for (int j = near - 1; j >= 0 && j >= near - SumReach && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Is("t:loadlimit") || _items[j].Is("t:limit") || _items[j].Is("m:anyload"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Bike, rider and bags": a comma between two things that are weighed.</summary>
@@ -169,6 +220,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (HalfBehind(i + 2))
+            {
+                // "12 stone and a half"
+                _items[i].Value += 0.5m;
+            }
+
             int pounds = i + 2 < _items.Count && Free(i + 2) && _items[i + 2].Unit is "" or "lb" && _items[i + 2].Value is >= 0 and < 14 && _items[i + 2].Clause == _items[i].Clause ? i + 2 : -1;
             _items[i].Value = (_items[i].Value * 14) + (pounds < 0 ? 0 : _items[pounds].Value);
             _items[i].Text = ItemCutter.Plain(_items[i].Value);
@@ -182,6 +239,9 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    private bool HalfBehind(int i) =>
+        i + 1 < _items.Count && _items[i].Text is "and" && (_items[i + 1].Text is "half" || (i + 2 < _items.Count && _items[i + 1].Text is "a" && _items[i + 2].Text is "half"));
 
     private void ReadRider()
     {

@@ -27,18 +27,36 @@ internal sealed partial class LineScan
             size = j;
         }
 
-        return size >= 0 && IsOfMountOnly(_items[size].Clause, size) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size)) ? size : -1;
+        // "Federgabel 160 Postmount": the travel, where nothing says that the mount is made for it.
+        return size >= 0 && (Anywhere("t:fork") < 0 || Clauses(_items[size].Clause).Any(IsDirectWord)) && IsOfMountOnly(_items[size].Clause, size) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size)) ? size : -1;
+    }
+
+    /// <summary>"Flat mount, für 140 und 160", "se gira la placa para 140 o 160": the only two figures of a line, which are the two rotors that a fork is made for by turning a plate; -1 where they are others.</summary>
+    private int RotorsOfFork()
+    {
+        if (_slot != Slot.Fork || FigureCount != 2 || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
+        {
+            return -1;
+        }
+
+        int first = _items.FindIndex(i => i.IsNumber);
+        bool joined = first + 2 < _items.Count && _items[first + 2].IsNumber && (Links(_items[first + 1]) || _items[first + 1].Is("m:or") || _items[first + 1].Is("m:and"));
+        return joined && _items[first].Value is 140 or 160 && _items[first + 2].Value == _items[first].Value + 20 && MountSize(first, false) && MountSize(first + 2, false) && !Negated(first) && TopicOf(first) is "" or "t:brake" or "t:rotor" or "t:caliper" or "t:fork" ? first : -1;
     }
 
     private static bool IsRotorSize(SpecItem item, bool post) =>
         item.IsInch || item.Value < 10 ? post && item.IsInch && item.Value is 5 or 6 or 7 or 8 : post ? item.Value is 140 or 160 or 180 or 200 or 203 : item.Value is 140 or 160;
+
+    private static bool IsDirectWord(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "straight";
 
     private bool IsOfMountOnly(int clause, int size)
     {
         foreach (SpecItem item in Clauses(clause))
         {
             bool figure = item.IsNumber && item != _items[size];
-            if (figure || (item.Kind == SpecTokenKind.Word && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
+            bool has = item == _items[0] && item.Text is "has" or "hat" or "tiene" or "trae" or "lleva" or "ha" or "heeft" && _items.Count > 1 && (_items[1].Is("m:pm") || _items[1].Is("m:fm"));
+            if (figure || (item.Kind == SpecTokenKind.Word && !has && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
             {
                 return false;
             }
@@ -50,7 +68,8 @@ internal sealed partial class LineScan
     /// <summary>Words of the mount itself: the brake, its end, and that it is made for the rotor.</summary>
     private static bool IsOfMount(SpecItem item) =>
         !item.Is("m:max") && !item.Is("m:min") && !item.Is("m:over") && !item.Is("m:front") && !item.Is("m:or") && !item.Is("m:adapt") && !item.Terms.Any(t => t[0] is 'd' or 'o')
-        && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("m:nothing")
-            || item.Text is "hinterbau" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
-                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida");
+        && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("t:fork") || item.Is("m:nothing")
+            || item.Text is "hinterbau" or "s" or "sul" or "su" or "del" or "della" or "la" or "el" or "sur" or "sobre" or "vaina" or "vainas" or "au" or "dem" or "der" or "des" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
+                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida"
+                or "takes" or "straight" or "on" or "directly" or "straightaway" or "directement" or "directamente" or "direttamente" or "prend" or "lleva" or "prende" or "rotor" or "disc" or "onto" or "nimmt" or "neemt" or "pakt");
 }

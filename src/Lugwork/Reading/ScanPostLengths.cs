@@ -27,7 +27,7 @@ internal sealed partial class LineScan
             found = i;
         }
 
-        if (found >= 0 && Math.Abs(_items[found].Clause - _items[diameter.First].Clause) <= 1 && TopicOf(found) is "" or "t:post" or "t:seattube" or "t:material" or "t:length" && (IsMeasured(found - 1) || IsLengthWord(found + 1) || (_items[found].Value is >= 250 and <= 450 && found + 1 < _items.Count && _items[found + 1] is { IsGuessed: false, Text: not ("posted" or "posts" or "seatposts" or "stutzen" or "sattelstutzen" or "tiges" or "tijas" or "pennen") } && _items[found + 1].Is("t:post") && _items[found + 1].Clause == _items[found].Clause)))
+        if (found >= 0 && Math.Abs(_items[found].Clause - _items[diameter.First].Clause) <= (TopicOf(found) == "t:length" ? 2 : 1) && TopicOf(found) is "" or "t:post" or "t:seattube" or "t:material" or "t:length" && ((IsMeasured(found - 1) && !(found + 1 < _items.Count && _items[found + 1] is { Kind: SpecTokenKind.Word } unit && (unit.Terms.IsEmpty || unit.Text is "auf" or "on") && unit.Clause == _items[found].Clause && !IsLengthWord(found + 1))) || IsLengthWord(found + 1) || (_items[found].Value is >= 250 and <= 450 && found + 1 < _items.Count && _items[found + 1] is { IsGuessed: false, Text: not ("posted" or "posts" or "seatposts" or "stutzen" or "sattelstutzen" or "tiges" or "tijas" or "pennen") } && _items[found + 1].Is("t:post") && _items[found + 1].Clause == _items[found].Clause)))
         {
             Length("length", found);
         }
@@ -35,7 +35,7 @@ internal sealed partial class LineScan
 
     /// <summary>A preposition or verb before a measure.</summary>
     private bool IsMeasured(int i) =>
-        i >= 0 && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "de" or "da" or "di" or "mide" or "misura" or "mesure" or "fait" or "misst" or "measures" or "meet" or "lang" or "long" or "larga" or "largo" or "lunga" or "lungo" or "longue" or "van";
+        i >= 0 && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "de" or "da" or "di" or "mide" or "misura" or "mesure" or "misst" or "measures" or "meet" or "lang" or "long" or "larga" or "largo" or "lunga" or "lungo" or "longue" or "van";
 
     private bool IsLengthWord(int i) =>
         i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "long" or "lang" or "langer" or "lange" or "largo" or "larga" or "lungo" or "lunga" or "longue" or "longueur" or "length";

@@ -91,6 +91,7 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
+            topic = Link(i) is >= 0 and int word && _items[word] is { IsFraction: false, Text: "canotto" or "cannotto" or "canoto" or "old" } && _items[i].Value is > 24 and < 36 && IsNominal(_items[i].Text) ? "t:post" : topic;
             bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material" or "t:thickness" || (topic is "n:size" or "t:inner" && _items[i].Value is > 24 and < 36);
             if (_items[i].IsDiameter || (own && _items[i].Value is > 18 and < 40))
             {
@@ -138,7 +139,7 @@ internal sealed partial class LineScan
     {
         SpecTokenKind.Number => true,
         SpecTokenKind.Sign => item.Text[0] is ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
-        _ => (item.Is("t:post") || item.Is("t:length") || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
+        _ => (item.Is("t:post") || item.Is("t:length") || item.Is("c:colour") || item.Text is "in" or "en" or "de" or "da" or "di" or "van" or "y" or "e" or "er" or "old" || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
     };
 
     /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
@@ -208,14 +209,28 @@ internal sealed partial class LineScan
     {
         bool behind = i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause;
         bool before = i > 0 && IsEnds(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
+        for (int j = i + 1; !behind && _items[i].Value is 22.2m or 23.8m && j < _items.Count && j <= i + 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
+        {
+            // "22.2 alle manopole", "22,2 côté poignées".
+            behind = _items[j].Is("t:grip") && !(j + 1 < _items.Count && (_items[j + 1].IsNumber || _items[j + 1].IsSign(':')));
+        }
+
         return behind || before;
     }
 
     private static bool IsEnds(string word) => word is "ends" or "end" or "enden" or "ende" or "bouts" or "puntas" or "einden";
 
     /// <summary>"Pour potence 31,8", "para potencia de 31,8": the clamp of the stem that a bar goes into.</summary>
-    private bool IsForStem(int i) => Link(i) is > 0 and int stem && stem < i && _items[stem].Is("t:stem") && SetAside.IsFor(_items[stem - 1])
+    private bool IsForStem(int i) => IsStemBehind(i) || Link(i) is > 0 and int stem && stem < i && _items[stem].Is("t:stem") && SetAside.IsFor(_items[stem - 1])
         && (stem == i - 1 || (stem == i - 2 && (_items[i - 1].Text is "de" or "with" or "mit" || _items[i - 1].Kind == SpecTokenKind.Sign || _items[i - 1].Is("m:oversize"))));
+
+    /// <summary>"Für 31,8er Vorbau", "for a 31.8 stem", "Ø potence 25,4": the stem right behind the figure or, with a sign of diameter, before it.</summary>
+    private bool IsStemBehind(int i)
+    {
+        int stem = i + 1 < _items.Count && _items[i + 1].Is("t:stem") ? i + 1 : -1;
+        bool with = stem > 0 && i > 0 && (SetAside.IsFor(_items[i - 1]) || (i > 1 && _items[i - 1].Text is "a" or "un" or "una" or "ein" or "einen" or "een" && SetAside.IsFor(_items[i - 2])));
+        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8'));
+    }
 
     private void ReadHandlebar()
     {
@@ -240,7 +255,7 @@ internal sealed partial class LineScan
             {
                 Take("grip", text, i, i);
             }
-            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 26 or 31.8m or 35 && (HasMark(i, "m:needs") || IsForStem(i)))))))
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 25.4m or 26 or 31.8m or 35 && (HasMark(i, "m:needs") || IsForStem(i)))))))
             {
                 if (topic.Length == 0 && _items[i].Value is 22.2m or 23.8m && !_items.Exists(o => o != _items[i] && o.IsNumber && !o.Unit.Equals("g", StringComparison.Ordinal)) && !_items.Exists(o => o.IsTopic))
                 {

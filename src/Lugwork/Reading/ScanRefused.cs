@@ -43,7 +43,10 @@ internal sealed partial class LineScan
         return !Clauses(clause).Concat(Clauses(clause - 1)).Concat(parted ? [] : Clauses(clause + 1)).Any(IsUnknown);
     }
 
-    private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !item.Used && !IsSmallWord(item.Text);
+    private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !item.Used && !IsSmallWord(item.Text) && !IsLeave(item.Text);
+
+    /// <summary>That something is allowed or goes in, which "not" turns round before it is looked at.</summary>
+    private static bool IsLeave(string word) => word is "freigegeben" or "zugelassen" or "geht" or "passt" or "mag" or "veren" or "gaat" or "past" or "goes" or "fits" or "passe" or "entra" or "cabe" or "monta";
 
     /// <summary>A size of the head tube, and another one that the line says of something else: "head tube 1.5, steerer 1 1/8".</summary>
     private bool IsOfHeadAndOther(List<(string Size, int At)> sizes)

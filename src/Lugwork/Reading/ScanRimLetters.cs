@@ -6,7 +6,7 @@ internal sealed partial class LineScan
     /// <summary>"21TC-622", "25C de 584": inside width, letters of the profile and bead seat.</summary>
     private void ReadRimLetters()
     {
-        bool rim = Anywhere("t:rim") >= 0;
+        bool rim = Anywhere("t:rim") >= 0 || Anywhere("t:beadseat") >= 0;
         bool tyre = Anywhere("t:tyre") >= 0;
         for (int i = 0; i + 3 < _items.Count && !tyre && !Full; i++)
         {
@@ -22,6 +22,40 @@ internal sealed partial class LineScan
             Take("beadSeat", _items[i + 3].Text, i + 3, i + 3);
             return;
         }
+
+        if (rim && !tyre)
+        {
+            LettersApart();
+        }
+    }
+
+    /// <summary>"Rim is 21TC, 622", "584er Felge, 25C": the width with the letters of the profile in another clause than the bead seat; "25C" beside 622 can be a tyre.</summary>
+    private void LettersApart()
+    {
+        int width = -1;
+        int seat = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || Joins(i))
+            {
+                continue;
+            }
+
+            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
+            {
+                width = width < 0 ? i : _items.Count;
+            }
+            else if (_items[i].IsMillimetre && _items[i].Value >= 300 && IsSeat(_items[i].Value))
+            {
+                seat = seat < 0 ? i : _items.Count;
+            }
+        }
+
+        if (width >= 0 && seat >= 0 && width < _items.Count && seat < _items.Count && !(_items[width + 1].Text == "c" && _items[seat].Value == 622) && Math.Abs(_items[width].Clause - _items[seat].Clause) <= 1)
+        {
+            Length("innerWidth", width);
+            Keep("rimType", _items[width + 1].Text.ToUpperInvariant(), width, width + 1);
+        }
     }
 
     /// <summary>"Rim 622x21TC, 28 holes": the count in a clause of its own, where the line is about a rim or about a hub and never about the other.</summary>
@@ -29,6 +63,14 @@ internal sealed partial class LineScan
     {
         bool hub = Anywhere("t:hub") >= 0;
         bool rim = Anywhere("t:rim") >= 0;
+        if (!hub && !rim && Anywhere("t:wheel") < 0 && Doubts.Count == 0)
+        {
+            // "650B / inner 27 / 28 holes": what else is said is all of the rim, or all of the hub.
+            bool ofHub = Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing");
+            bool ofRim = Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth") || Values.ContainsKey("rimType");
+            (hub, rim) = (ofHub && !ofRim, ofRim && !ofHub);
+        }
+
         if (hub == rim || Values.ContainsKey("hubHoles") || Values.ContainsKey("rimHoles") || (rim && (Values.ContainsKey("hub") || Values.ContainsKey("body") || Values.ContainsKey("rotorFixing"))) || (hub && (Values.ContainsKey("beadSeat") || Values.ContainsKey("innerWidth"))))
         {
             return;
@@ -43,8 +85,8 @@ internal sealed partial class LineScan
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
-            bool drilled = i > 0 && _items[i].Unit.Length == 0 && rim && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
-            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole")
+            bool drilled = i > 0 && _items[i].Unit.Length == 0 && (rim || IsSpokeCount(_items[i].Value)) && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (rim && i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
             {
                 continue;
             }
@@ -62,6 +104,9 @@ internal sealed partial class LineScan
             Take(hub ? "hubHoles" : "rimHoles", _items[found].Text, found, found);
         }
     }
+
+    /// <summary>Holes that hubs are drilled with and that are no axle.</summary>
+    private static bool IsSpokeCount(decimal count) => count is 16 or 18 or 24 or 28 or 32 or 36 or 40 or 48;
 
     private static bool IsDrilledWord(string word) =>
         word is "drilled" or "drilling" or "gebohrt" or "gelocht" or "lochung" or "percee" or "perce" or "percage" or "taladrada" or "taladrado" or "taladro" or "forata" or "forato" or "foratura" or "geboord" or "boring" or "lochzahl" or "locher" or "bored";
@@ -101,6 +146,17 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Valve hole drilled 8.5, presta": the hole of one valve and the name of the other.</summary>
+    private void HoleOfOtherValve()
+    {
+        int hole = _items.FindIndex(i => i is { IsNumber: true, Value: 6.5m or 8.5m });
+        string other = hole < 0 ? "" : _items[hole].Value == 8.5m ? "presta" : "schrader";
+        if (hole >= 0 && Free(hole) && TopicOf(hole) == "t:valvehole" && Anywhere("v:ValveStem=" + other) is >= 0 and int named && Anywhere("v:ValveStem=" + (other == "presta" ? "schrader" : "presta")) < 0 && !Negated(named))
+        {
+            Several("valveHole", ["6.5", "8.5"], Math.Min(hole, named), Math.Max(hole, named), "the hole of one valve and the name of the other");
+        }
+    }
+
     /// <summary>"30 de ancho interior", "innen 30 mm breit", "23 wide inside": small words and one for the width between the figure and the word for the inside.</summary>
     private void InsideInWords()
     {
@@ -126,18 +182,11 @@ internal sealed partial class LineScan
 
             bool inner = behind < _items.Count && behind > i + 1 && _items[behind].Clause == _items[i].Clause && (_items[behind].Is("t:inner") || _items[behind].Is("m:inside"));
             wide |= inner && (_items[behind].IsFraction || Anywhere("t:rim") >= 0);
-            if (inner && wide && !(behind + 1 < _items.Count && (_items[behind + 1].IsNumber || _items[behind + 1].IsSign(':'))) && !Clause(i, "m:outside"))
+            if (inner && wide && !IsInsideOther(behind) && !(behind + 1 < _items.Count && _items[behind + 1].Clause == _items[behind].Clause && IsStrange(behind + 1)) && !(behind + 1 < _items.Count && (_items[behind + 1].IsNumber || _items[behind + 1].IsSign(':'))) && !Clause(i, "m:outside"))
             {
                 Length("innerWidth", i);
                 return;
             }
         }
-    }
-
-    /// <summary>29" or 27.5" of a mountain bicycle: the word tells it from the other rims of this name.</summary>
-    private bool IsMountainSeat(int i, out string seat)
-    {
-        seat = _items[i] is { IsInch: true, IsFraction: false } ? _items[i].Value switch { 29 => "622", 27.5m => "584", _ => "" } : "";
-        return seat.Length > 0 && Anywhere("m:offroad") >= 0 && !Joins(i);
     }
 }

@@ -9,11 +9,12 @@ internal sealed partial class LineScan
         NumberSprockets();
         Words("SpeedClass", "speeds");
         ReadBoltCircle();
+        ReadSpider();
         if (_slot == Slot.Chainring)
         {
             ReadTeeth("teeth", largest: false);
             int speeds = _items.FindIndex(i => i is { IsNumber: true, Unit: "speed" });
-            if (speeds >= 0 && !Joins(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
+            if (speeds >= 0 && !JoinsClosely(speeds) && !IsOfferedWith(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
             {
                 TakeSpeeds("speeds");
             }
@@ -28,6 +29,8 @@ internal sealed partial class LineScan
             ReadPedalThread("pedalThread", needTopic: true);
             ReadSpindle();
             ReadChainline();
+            LengthOfArms();
+            SmallerRing();
             ReadTeeth("largestRing", largest: true);
             if (!TakeSpeeds("speeds") && !Values.ContainsKey("speeds"))
             {
@@ -52,6 +55,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            UnitsByWord(i);
             int behind = i + 1;
             bool sized = item.End - item.Start > item.Text.Length || (behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" });
             behind += behind < _items.Count && _items[behind] is { Glued: true, Text: "er" or "ers" } ? 1 : 0;

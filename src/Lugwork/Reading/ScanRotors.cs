@@ -68,6 +68,13 @@ internal sealed partial class LineScan
     private static bool IsArmWord(string word) =>
         word.StartsWith("arm", StringComparison.Ordinal) || word.StartsWith("bra", StringComparison.Ordinal) || word.StartsWith("razz", StringComparison.Ordinal) || word is "spider" or "spoke" or "rayos" or "raggi" or "h";
 
+    /// <summary>"Sp. 1,85", "ep. 1.8": short for how thick a disc is, before a figure of tenths.</summary>
+    private bool IsBehindShortThickness(int i)
+    {
+        int word = i > 0 && _items[i - 1].IsSign('.') ? i - 2 : i - 1;
+        return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" } && !Joins(i);
+    }
+
     private void ReadRotor()
     {
         Words("RotorFixing", "fixing");
@@ -90,7 +97,7 @@ internal sealed partial class LineScan
             {
                 _items[i].Used = true;
             }
-            else if (topic is "t:thickness" || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
+            else if (topic is "t:thickness" || IsBehindShortThickness(i) || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
             {
                 Length("thickness", i);
             }

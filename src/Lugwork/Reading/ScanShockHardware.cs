@@ -59,6 +59,8 @@ internal sealed partial class LineScan
         }
     }
 
+    private bool IsEndWord(int i) => _items[i].Is("m:lower") || _items[i].Is("m:upper");
+
     private bool IsBoltWord(int i) =>
         i >= 0 && i < _items.Count && _items[i].Text is "bolt" or "bolts" or "schraube" or "schrauben" or "bolzen" or "vis" or "boulon" or "axe" or "tornillo" or "tornillos" or "perno" or "eje" or "vite" or "viti" or "bullone" or "bout" or "bouten";
 
@@ -89,6 +91,12 @@ internal sealed partial class LineScan
             }
 
             bool isLower = low >= 0 && (up < 0 || Math.Abs(low - i) < Math.Abs(up - i));
+            if (low >= 0 && up >= 0 && second + 1 < _items.Count && IsEndWord(second + 1) && !(i > 0 && IsEndWord(i - 1)))
+            {
+                // "30x8 arriba y 25x8 abajo": the word right behind the pair.
+                isLower = _items[second + 1].Is("m:lower");
+            }
+
             Take(isLower ? lower : upper, $"{ItemCutter.Plain(width)}x{ItemCutter.Plain(bolt)}", i, second);
         }
     }

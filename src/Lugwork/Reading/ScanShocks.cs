@@ -56,6 +56,7 @@ internal sealed partial class LineScan
             bool isLength = inches ? _items[i].Value is >= 5 and <= 11 : _items[i].Value is >= 140 and <= 280;
             bool isStroke = inches ? _items[i].Value is >= 1 and <= 3.5m : _items[i].Value is >= 25 and <= 100;
             length = length < 0 && (eye || topic is "t:eye" or "t:axletocrown" or "t:length" or "t:spacing") && isLength ? i : length;
+            isStroke &= !(Link(i) is >= 0 and int travel && !_items[travel].Is("t:shock") && Enumerable.Range(Math.Max(0, travel - 1), Math.Min(_items.Count - Math.Max(0, travel - 1), 4)).Any(j => _items[j].Is("t:frame") && _items[j].Clause == _items[i].Clause));
             stroke = stroke < 0 && (topic is "t:stroke" or "t:travel" || hub) && isStroke ? i : stroke;
         }
 

@@ -54,7 +54,7 @@ internal sealed partial class LineScan
                 Words("PedalSides", "sides", IsOfPedals);
                 break;
             case "rearDerailleur":
-                Words("DerailleurMount", "mount");
+                Words("DerailleurMount", "mount", i => !Clause(i, "t:frontmech"));
                 Settle("mount");
                 if (Values.TryGetValue("mount", out LineFinding? mount) && mount.Key == "direct-mount" && _items.FindIndex(i => i.Is("v:Hanger=UDH")) is >= 0 and int hanger)
                 {
@@ -65,7 +65,8 @@ internal sealed partial class LineScan
                 ReadTeethOf("t:capacity", "capacity");
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
                 MostTeethOfCage();
-                Words("ShiftSignal", "signal");
+                SprocketThatGoes();
+                Words("ShiftSignal", "signal", i => !Clause(i, "t:brake"));
                 ElectronicCable();
                 HydraulicOfBrake();
                 if (!Values.ContainsKey("mount") && Anywhere("v:Hanger=no-hanger") is >= 0 and int without)
@@ -79,15 +80,15 @@ internal sealed partial class LineScan
                     TakeSpeeds("chain");
                 }
 
-                Words("ActuationFamily", "actuation");
+                Words("ActuationFamily", "actuation", i => !IsOtherRatio(i));
                 break;
             case "rearShifter" or "frontShifter":
-                Words("ShiftSignal", "signal");
+                Words("ShiftSignal", "signal", i => !Clause(i, "t:brake"));
                 ElectronicCable();
                 HydraulicOfBrake();
                 NumberSprockets();
                 SpacingOfShifter();
-                Words("ActuationFamily", "actuation");
+                Words("ActuationFamily", "actuation", i => !IsOtherRatio(i));
                 break;
             case "frontDerailleur":
                 ReadFrontMount("mount", needTopic: false);
@@ -99,7 +100,7 @@ internal sealed partial class LineScan
                     DifferenceByWord();
                 }
 
-                Words("ShiftSignal", "signal");
+                Words("ShiftSignal", "signal", i => !Clause(i, "t:brake"));
                 ElectronicCable();
                 HydraulicOfBrake();
                 NumberSprockets();
@@ -150,6 +151,9 @@ internal sealed partial class LineScan
             if (Free(i) && _items[i].Value == 10 && _items[i].Glued && _items[i - 1].Text == "m")
             {
                 int last = Pair(i, out int second) && _items[second].Value == 1 ? second : i;
+                int pitch = i + 1 < _items.Count && _items[i + 1].Text is "de" or "con" or "mit" or "with" or "avec" or "met" ? i + 3 : i + 2;
+                last = last == i && Free(pitch) && _items[pitch] is { Value: 1, IsFraction: false, Unit: "" or "mm" } && _items[pitch - 1].Text is "passo" or "pas" or "paso" or "steigung" or "spoed" or "pitch" ? pitch : last;
+                _items[i].Used |= last > i;
                 Keep("mount", "M10-bolt", i - 1, last);
             }
         }
@@ -205,7 +209,7 @@ internal sealed partial class LineScan
                 Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));
                 break;
             case "dropper":
-                Words("DropperRouting", "routing", i => !IsInsideOther(i));
+                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !IsOfState(i + 1) && !(IsOfState(i + 2) && _items[i + 1].Kind == SpecTokenKind.Word) && !IsBothWays(i));
                 break;
             case "rider":
                 ReadRider();
@@ -218,9 +222,20 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Zug innen verrostet": how the inside of a cable is.</summary>
+    private bool IsOfState(int i) => IsStrange(i) && _items[i].Clause == _items[i - 1].Clause;
+
+    /// <summary>"Innen und außen": the other way, joined to the first.</summary>
+    private bool IsBothWays(int i) =>
+        i + 2 < _items.Count && (_items[i + 1].Is("m:and") || _items[i + 1].IsSign('+') || _items[i + 1].IsSign('/')) && (_items[i + 2].Is("m:outside") || _items[i + 2].Is("m:inside") || _items[i + 2].Text is "aussen" or "outside" or "fuori" or "fuera" or "dehors" or "buiten" or "buitenom" or "inside" or "innen" or "dentro" or "binnendoor");
+
+    /// <summary>"Gear ratio 1:1", "verhouding 1 op 1 olie": what goes round once for once, or is mixed so.</summary>
+    private bool IsOtherRatio(int i) =>
+        Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && o.Text is "gear" or "gears" or "gang" or "kleinsten" or "leverage" or "lever" or "compression" or "olie" or "oil" or "ol" or "huile" or "aceite" or "olio" or "verzet" or "mischverhaltnis" or "massstab" or "developpement" or "desarrollo" or "hebelverhaltnis");
+
     /// <summary>"Cable inside the box": an article behind it, and not of the frame.</summary>
     private bool IsInsideOther(int i) =>
-        i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "the" or "a" or "my" or "of" or "la" or "le" or "il" or "lo" or "el" or "de" or "del" or "der" or "dem" or "die" or "het" or "een" or "una" or "un"
+        i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "du" or "des" or "della" or "al" or "im" or "van" or "the" or "a" or "my" or "of" or "la" or "le" or "il" or "lo" or "el" or "de" or "del" or "der" or "dem" or "die" or "het" or "een" or "una" or "un"
         && !(_items[i + 2].Is("t:frame") || _items[i + 2].Is("t:post") || _items[i + 2].Is("t:dropper") || _items[i + 2].Is("t:seattube"));
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>

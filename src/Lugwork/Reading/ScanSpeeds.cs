@@ -168,6 +168,26 @@ internal sealed partial class LineScan
     }
 
     /// <summary>Whole figures of 7 to 13 beside a mark, joined by slashes, dashes, commas or words of speed.</summary>
+    /// <summary>"HG da 8, 9 e 10": the figures of a list, of which the first stands against the body.</summary>
+    private bool IsListSign(int i) => _items[i].IsSign(',') || _items[i].IsSign('/') || _items[i].Is("m:and") || _items[i].Is("m:or");
+
+    /// <summary>"HG road, for 11", "corpetto HG strada, da 11": the clause behind the body is a figure with a word that the body is made for it.</summary>
+    private bool IsSpeedsAlone(int figure, int mark)
+    {
+        bool made = false;
+        foreach (SpecItem item in Clauses(_items[figure].Clause))
+        {
+            bool small = item.Kind == SpecTokenKind.Word && item.Text is "da" or "de" or "per" or "para" or "pour" or "for" or "fur" or "voor" or "en" or "van";
+            made |= small;
+            if (item != _items[figure] && !small && item.Kind != SpecTokenKind.Sign)
+            {
+                return false;
+            }
+        }
+
+        return made && figure > mark && _items[figure] is { Unit: "", Places: 0 };
+    }
+
     private List<int> NumbersOfSpeeds(int mark, out int first, out int last)
     {
         List<int> speeds = [];
@@ -175,10 +195,15 @@ internal sealed partial class LineScan
         last = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" || EndsInSpeeds(j) ? 2 : 0);
+            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" || EndsInSpeeds(j) ? 2 : IsSpeedsAlone(j, mark) || (last >= 0 && j - last <= 2 && IsListSign(j - 1)) ? 1 : 0);
             if (near && Free(j) && !_items[j].IsFraction && _items[j].Unit is "" or "speed" && Free(j) && _items[j].Value is >= 7 and <= 13 && _items[j].Value == decimal.Truncate(_items[j].Value)
                 && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 2].IsNumber && _items[j + 2].Value > 13) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')))
             {
+                if (last >= 0 && j - last == 2 && (_items[j - 1].Is("m:and") || _items[j - 1].Is("m:or")))
+                {
+                    _joined.Add(j - 1);
+                }
+
                 speeds.Add((int)_items[j].Value);
                 first = first < 0 ? j : first;
                 last = j;

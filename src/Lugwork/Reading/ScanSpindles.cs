@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         SquareApart("takes");
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle" || IsThroughSpindle(i)))
+            if (Free(i) && _items[i].IsMillimetre && _items[i].Value is 24 or 25 or 29 or 28.99m or 30 or 19 or 22 && Free(i) && TopicOf(i) is "t:spindle" or "" or "t:bb" or "t:crank" or "t:axle" && (_items[i].Unit == "mm" || TopicOf(i) is "t:spindle" or "t:axle" || IsThroughSpindle(i) || IsHollow(i)))
             {
                 if (Free(i + 2) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && ((_items[i].Value == 24 && _items[i + 2].Value == 22) || (_items[i].Value == 30 && _items[i + 2].Value == 28)))
                 {
@@ -26,6 +26,32 @@ internal sealed partial class LineScan
         Settle("takes");
     }
 
+    /// <summary>"24er Hohlachse", "asse passante da 24", "axe intégré de 24": the spindle of two-piece cranks, by what it is like; the only axle of the clause.</summary>
+    private bool IsHollow(int i)
+    {
+        if (JoinsClosely(i) || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30))
+        {
+            return false;
+        }
+
+        bool hollow = false;
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Is("t:hub") || item.Is("t:wheel") || item.Is("t:chainring") || item.Is("t:pedal") || item.Is("t:bcd") || (item.IsNumber && item != _items[i] && item.Value is > 15 and < 35))
+            {
+                return false;
+            }
+
+            hollow |= item.Is("m:thru") || item.Text is "hohlachse" or "hohlwelle" or "hollowachse" or "wellendurchmesser" or "achsdurchmesser" or "hohlachsen" or "wellenmass" or "asdikte" or "asdiameter" or "spindeldiameter"
+                || (item.Text is "hollow" or "hohle" or "holle" or "hueco" or "creux" or "cavo" or "integre" or "integree" or "integrado" or "integrato" or "doorlopende" or "durchgehende" or "geintegreerde" or "integrierte" && HasAxleWord(item.Clause));
+        }
+
+        return hollow;
+    }
+
+    private bool HasAxleWord(int clause) =>
+        Clauses(clause).Any(o => o.Is("t:axle") || o.Is("t:spindle") || o.Text is "as" or "axe" or "eje" or "asse" or "achse" or "welle" or "axle" or "perno");
+
     /// <summary>"Asse passante da 24": in a bottom bracket what passes through is the spindle.</summary>
     private bool IsThroughSpindle(int i) =>
         !Joins(i) && ((i > 0 && _items[i - 1].Is("m:thru")) || (i > 1 && _items[i - 2].Is("m:thru") && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" or ":"));
@@ -34,7 +60,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle") || (_items[i].Unit == "mm" && _items[i].Value == 24 && i + 1 < _items.Count && (_items[i + 1].Is("m:road") || _items[i + 1].Is("m:offroad")))))
+            if (!Free(i) || !_items[i].IsMillimetre || _items[i].Value is not (24 or 25 or 29 or 28.99m or 30 or 19 or 22) || !(TopicOf(i) is "t:spindle" or "t:axle" || Clause(i, "t:spindle") || IsHollow(i) || (_items[i].Unit == "mm" && _items[i].Value == 24 && i + 1 < _items.Count && (_items[i + 1].Is("m:road") || _items[i + 1].Is("m:offroad")))))
             {
                 continue;
             }
@@ -131,6 +157,14 @@ internal sealed partial class LineScan
 
     private void ReadPedalThread(string field, bool needTopic)
     {
+        int other = _items.FindIndex(o => o is { IsNumber: true, Unit: "tpi", Value: not 20 });
+        if (other >= 0 && !needTopic && _items.Exists(o => o is { IsFraction: true, IsNumber: true, Value: 0.5625m }))
+        {
+            // "9/16 axle, 24 tpi": no pedal has that.
+            Refuse(field, other, other, "no thread of a pedal has so many turns an inch");
+            return;
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             bool topic = !needTopic || TopicOf(i) is "t:pedal" or "t:pedalthread" || Clause(i, "t:pedal") || Clause(i, "t:pedalthread");
@@ -159,6 +193,12 @@ internal sealed partial class LineScan
             else if (Free(i) && _items[i].IsFraction)
             {
                 int turns = TurnsOfPedal(i);
+                if (turns >= 0 && _items[turns].Value != 20)
+                {
+                    Refuse(field, i, turns, "no pedal has these turns");
+                    continue;
+                }
+
                 Take(field, turns < 0 ? _items[i].Text : _items[i].Text + "x20", i, turns < 0 ? i : turns);
             }
             else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
@@ -179,8 +219,9 @@ internal sealed partial class LineScan
             }
 
             bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
+                || (_items[i].Unit.Length == 0 && i + 2 < _items.Count && _items[i + 1].Text is "au" or "al" or "per" or "pro" or "por" or "par" or "auf" or "op" or "to" or "an" && _items[i + 2].Text is "pouce" or "inch" or "zoll" or "pulgada" or "pollice" or "duim" or "the")
                 || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1].Text is "gg" or "hilos" or "filets" or "filetti" or "fili" or "threads" or "gangen" or "gangs" or "draadgangen" or "draden" or "spire" or "windingen" or "turns");
-            return turns && Free(i) && _items[i] is { Value: 20, IsFraction: false } ? i : -1;
+            return turns && Free(i) && !_items[i].IsFraction ? i : -1;
         }
 
         return -1;

@@ -5,7 +5,7 @@ internal sealed partial class LineScan
 {
     /// <summary>A word for more than one sprocket of a cassette: as many of them are as many speeds.</summary>
     internal static bool IsSprockets(string word) =>
-        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
+        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "corone" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
 
     private static bool IsSprocket(string word) => IsSprockets(word) || word is "sprocket" or "cog" or "pignon" or "pinon" or "pignone" or "tandwiel" or "zahnkranz" or "krans" or "tandkrans" or "kransje";
 
@@ -22,12 +22,37 @@ internal sealed partial class LineScan
 
             int behind = i + 1;
             behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued && _items[behind + 1].Glued ? 1 : 0;
-            bool counted = behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && IsSprockets(_items[behind].Text);
-            if (counted || IsSizeOfDrive(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
+            bool counted = item.UnitWord is not "er" && behind < _items.Count && _items[behind].Kind == SpecTokenKind.Word && (IsSprockets(_items[behind].Text) || IsPieces(behind)) && !IsForSprockets(i);
+            if (counted || IsSizeOfDrive(i) || IsSpeedByWord(i) || (!Joins(i) && (IsBehindCount(i) || IsBehindName(i))))
             {
                 item.Unit = "speed";
             }
         }
+    }
+
+    /// <summary>"Twelve cog block", "9-delige tandwielset", "9-teiliges Ritzelpaket": so many sprockets make the cassette up.</summary>
+    private bool IsPieces(int word) =>
+        _slot == Slot.Cassette && word + 1 < _items.Count && _items[word + 1].Clause == _items[word].Clause
+        && ((_items[word].Text is "cog" or "sprocket" && (_items[word + 1].Text is "block" or "set" or "stack" or "cluster" || _items[word + 1].Is("t:cassette")))
+            || (_items[word].Text is "delige" or "delig" or "teilige" or "teiliges" or "teiliger" && (_items[word + 1].Text is "tandwielset" or "tandwielpakket" or "ritzelblock" || (_items[word + 1].Is("t:cassette") && !IsSprocketOnly(word + 1)))));
+
+    /// <summary>"Lockring for 11 sprockets": a thing of another name that goes with so many.</summary>
+    private bool IsForSprockets(int i)
+    {
+        if (_slot != Slot.Cassette || i < 2 || _items[i - 1].Text is not ("for" or "fur" or "pour" or "para" or "per" or "voor" or "fits" or "suits" or "fit"))
+        {
+            return false;
+        }
+
+        for (int j = i - 2; j >= 0 && _items[j].Clause == _items[i].Clause && j > i - Reach; j--)
+        {
+            if (_items[j].Is("t:cassette") || _items[j].Is("t:freehub") || _items[j].Is("m:hg"))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>"12er Kette", "9er-Kassette": a German size before a part of the drive that is told by its speeds.</summary>
@@ -39,10 +64,16 @@ internal sealed partial class LineScan
             return true;
         }
 
+        // "Mechanisches 10er mit Zug".
+        if (_items[i].End - _items[i].Start == _items[i].Text.Length + 2 && _slot == Slot.RearDerailleur && (i == 0 || IsSignal(_items[i - 1]) || _items[i - 1].Is("m:electronic") || _items[i - 1].Text is "ein" or "eine") && (EndsClause(i) || _items[i + 1].Text == "mit"))
+        {
+            return true;
+        }
+
         int behind = i + 1;
         behind += behind + 1 < _items.Count && _items[behind].IsSign('-') && _items[behind].Glued ? 1 : 0;
         return _items[i].End - _items[i].Start == _items[i].Text.Length + 2 && behind < _items.Count && _items[behind].Clause == _items[i].Clause && !IsSprocketOnly(behind)
-            && (_items[behind].Is("t:chain") || _items[behind].Is("t:cassette") || _items[behind].Is("t:rearmech") || _items[behind].Is("t:shifter") || _items[behind].Text is "schaltung" or "wechsler" or "antrieb");
+            && (_items[behind].Is("t:chain") || _items[behind].Is("t:cassette") || _items[behind].Is("t:rearmech") || _items[behind].Is("t:shifter") || _items[behind].Text is "schaltung" or "wechsler" or "antrieb" or "gruppe" or "schaltgruppe" or "elektroschaltwerk" or "funkschaltwerk");
     }
 
     private bool IsSprocketOnly(int i) => _items[i].Is("t:cassette") && !_items[i].IsFraction && IsSprocket(_items[i].Text);
@@ -98,8 +129,9 @@ internal sealed partial class LineScan
                 return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
             }
 
-            if (_items[j].IsTopic && !_items[j].Is("m:rear"))
+            if ((_items[j].IsTopic && !_items[j].Is("m:rear")) || _items[j].Text is "de" or "da" or "di")
             {
+                // "Cambio de pastillas de 10": a change of something.
                 return false;
             }
         }
@@ -129,6 +161,36 @@ internal sealed partial class LineScan
             Take("largestSprocket", _items[at].Text, at, at);
         }
     }
+
+    /// <summary>"Handles a 36 cog", "schafft hinten 36er Ritzel", "encaisse un pignon de 36": the one sprocket that a rear derailleur is said to be able to shift to.</summary>
+    private void SprocketThatGoes()
+    {
+        if (Values.ContainsKey("largestSprocket"))
+        {
+            return;
+        }
+
+        for (int i = 1; i < _items.Count; i++)
+        {
+            if (!Free(i) || _items[i] is not { Unit: "" or "teeth", IsFraction: false, Places: 0, Value: >= 23 and <= 56 } || Joins(i) || LimitOf(i) == "m:min")
+            {
+                continue;
+            }
+
+            int behind = i + 1;
+            behind += behind < _items.Count && _items[behind].Text is "big" or "large" or "low" or "rear" ? 1 : 0;
+            bool sprocket = (behind < _items.Count && _items[behind].Clause == _items[i].Clause && IsSprocket(_items[behind].Text) && !_items[behind].Is("t:chainring"))
+                || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" && (IsSprocket(_items[i - 2].Text) || _items[i - 2].Is("m:onesprocket") && _items[i - 2].Text is "un" or "ein" or "een" or "uno")) || (IsSprocket(_items[i - 1].Text) && _items[i - 1].Text is not ("sprockets" or "cogs"));
+            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past")))
+            {
+                Take("largestSprocket", _items[i].Text, i, i);
+                return;
+            }
+        }
+    }
+
+    private static bool IsAble(string word) =>
+        word is "handles" or "takes" or "clears" or "swallows" or "schafft" or "packt" or "nimmt" or "schluckt" or "verkraftet" or "bewaltigt" or "encaisse" or "accepte" or "avale" or "prend" or "admite" or "aguanta" or "traga" or "acepta" or "soporta" or "regge" or "accetta" or "prende" or "digerisce" or "monta" or "pakt" or "haalt" or "slikt" or "trekt" or "neemt";
 
     /// <summary>"Max. Differenz 16 Zähne", "maximaal verschil 16 tanden": what the rings differ by, in a clause without another figure.</summary>
     private void DifferenceByWord()

@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "eyelet" or "eyelets" or "end" or "ends" or "dropout" or "dropouts" or "tips" or "bosses" or "mounts" or "inserts" or "holes" or "legs" or "crown") && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -113,6 +113,7 @@ internal sealed partial class LineScan
             }
         }
 
+        found = found < 0 ? SteererLengthAlone() : found;
         if (found >= 0 && found < _items.Count)
         {
             Length("steererLength", found);
@@ -160,7 +161,7 @@ internal sealed partial class LineScan
         List<(string Size, int At)> sizes = [];
         for (int i = 0; i < _items.Count && sizes.Count < 8; i++)
         {
-            if (!Free(i))
+            if (!Free(i) || IsOfOtherBehind(i))
             {
                 continue;
             }
@@ -169,6 +170,7 @@ internal sealed partial class LineScan
             topic = topic == "n:reach" && _items[Link(i)].Text is "base" && HasMark(i, "m:tapered") ? "" : topic;
             bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));
+            steerer |= IsEndOfTaper(i);
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {
@@ -213,6 +215,11 @@ internal sealed partial class LineScan
             Several("steererShape", ["tapered-1-1/8-1-1/4", "tapered-1-1/8-1.5"], tapered, tapered, "the sizes of the taper are not said");
         }
     }
+
+    /// <summary>"Gewindegabel 25,4 lang", "forcella filettata 25.4 attacco": the word right behind a figure in millimetres is of a stem, a bar, a stanchion or a length.</summary>
+    private bool IsOfOtherBehind(int i) =>
+        _items[i].IsMillimetre && !_items[i].IsFraction && i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')))
+        && (_items[i + 1].Text is "lang" or "attacco" or "standrohre" or "standrohr" || TopicIn(_items[i + 1]) is "t:stem" or "t:bar");
 
     /// <summary>"25 mm shorter", "25 mm above the crown": a length along the steerer, by the word behind it.</summary>
     private bool IsOffsetOfSteerer(int i) =>

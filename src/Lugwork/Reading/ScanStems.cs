@@ -9,6 +9,14 @@ internal sealed partial class LineScan
     private void ReadStem()
     {
         Words("UseCategory", "use");
+        int step = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Text is "auf" or "op" && !o.IsFraction);
+        if (step > 0 && step + 1 < _items.Count && _items[step - 1] is { IsNumber: true, Unit: "" or "mm" } && _items[step + 1] is { IsNumber: true, Unit: "" or "mm" } && Free(step - 1))
+        {
+            // "28.6 auf 31.8": from one size to another.
+            Several("fixing", [], step - 1, step + 1, "one size is led to another");
+            return;
+        }
+
         List<int> bare = [];
         for (int i = 0; i < _items.Count && !Full; i++)
         {
@@ -17,7 +25,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            bool inch = _items[i].IsFraction || _items[i].IsInch || _items[i].Value == 1.125m;
             if (!inch && i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Used: true } same && (same.IsInch || same.IsFraction) && Math.Abs((same.Value * 25.4m) - _items[i].Value) < 0.4m && Values.TryGetValue("fixing", out LineFinding? round) && round.Key.StartsWith("clamp", StringComparison.Ordinal))
             {
                 // 1" (25,4 mm): said again.
@@ -80,7 +88,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill")) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill") && !IsOfBarBehind(i)) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
@@ -146,13 +154,23 @@ internal sealed partial class LineScan
             return "";
         }
 
-        if (link >= 0 && _items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch))
+        if (link >= 0 && topic == "t:thickness" && (Clause(i, "t:bar") || (_after[i] >= 0 && _items[_after[i]].Is("t:bar"))) && _items[i].Value is 25.4m or 26 or 31.8m or 35)
+        {
+            // "Für dicke 35er Lenker", "stuur 35 dik".
+            return "t:bar";
+        }
+
+        if (link >= 0 && ((_items[link].Text is "avance" && (_items[i].IsFraction || _items[i].IsInch || _items[i].Value is 25.4m or 25.8m or 26 or 31.8m)) || (_items[link] is { Text: "pipa", IsFraction: false } && topic == "t:headtube")))
         {
             return "t:stem";
         }
 
         return link == i + 2 && SetAside.IsFor(_items[i + 1]) && link + 1 < _items.Count && _items.Exists(o => o.Start > _items[link].Start && o.IsNumber) && topic is "t:fork" or "t:steerer" or "t:headtube" or "t:headset" && _items[i].Value is 25.8m or 26 or 31.8m or 35 ? "t:stem" : topic;
     }
+
+    /// <summary>"Quill 25.4 bar": the word behind a figure that a quill and a bar have.</summary>
+    private bool IsOfBarBehind(int i) =>
+        _items[i].Value is 25.4m && i + 1 < _items.Count && (_items[i + 1].Is("t:bar") || _items[i + 1].Text is "manubrio" or "stuur" or "cintre" or "manillar" or "lenker") && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':')));
 
     /// <summary>"Caña 28.6": in Spanish the word is of the steerer and of the quill; with "de caña" it is the quill. No quill goes with an oversized bar.</summary>
     private bool IsShaft(int i)
@@ -187,7 +205,7 @@ internal sealed partial class LineScan
     {
         foreach (int i in bare)
         {
-            bool inch = _items[i].IsFraction || _items[i].IsInch;
+            bool inch = _items[i].IsFraction || _items[i].IsInch || _items[i].Value == 1.125m;
             if ((inch && _items[i].Value == 1.125m) || _items[i].Value == 28.6m)
             {
                 Fixing(i, inch);

@@ -8,8 +8,8 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
-            for (int j = i - 4; direct && j <= i + 4 && !Values.ContainsKey("directMount"); j++)
+            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            for (int j = i - 7; direct && j <= i + 7 && !Values.ContainsKey("directMount"); j++)
             {
                 if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1)
                 {
@@ -31,7 +31,7 @@ internal sealed partial class LineScan
             }
 
             bool teeth = _items[i].Unit == "teeth" || (i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-') || _items[i + 1].IsSign('x')) && _items[i + 2].IsNumber && (_items[i + 2].Unit == "teeth" || Chained(i + 2)));
-            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('x') && !(i + 3 < _items.Count && _items[i + 3].Text == "x" && !(i + 4 < _items.Count && _items[i + 4].IsNumber))) || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
+            bool pair = largest && _items[i].Unit.Length == 0 && _items[i].Value >= 34 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_items[i + 1].IsSign('x') && !(IsStrange(i + 3) && _items[i + 3].Clause == _items[i].Clause) && !(i + 3 < _items.Count && _items[i + 3].Text == "x" && !(i + 4 < _items.Count && _items[i + 4].IsNumber))) || (_items[i + 1].IsSign('-') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Unit.Length == 0 && _items[i + 2].Value >= 22 && _items[i].Value - _items[i + 2].Value >= 8 && TopicOf(i) is "" or "t:crank" or "t:chainring" or "t:bb";
             if (pair)
             {
                 _items[i + 2].Used = true;
@@ -41,8 +41,15 @@ internal sealed partial class LineScan
                 }
             }
 
-            bool alone = !largest && IsRingOf(i);
-            bool ringed = pair || alone || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
+            bool alone = !largest && (IsRingOf(i) || IsRingAlone(i));
+            bool triple = largest && IsTripleUp(i);
+            if (triple)
+            {
+                _items[i - 2].Used = true;
+                _items[i - 4].Used = true;
+            }
+
+            bool ringed = pair || alone || triple || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
             if (!teeth && !ringed)
             {
                 continue;

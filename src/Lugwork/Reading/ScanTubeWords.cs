@@ -19,7 +19,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (found >= 0)
+            if (found >= 0 || IsStrange(i - 1) || IsStrange(i + 3))
             {
                 return;
             }
@@ -33,6 +33,10 @@ internal sealed partial class LineScan
             Length("widestTyre", found + 2);
         }
     }
+
+    /// <summary>"Ages 18-25", "dal 28 al 47 marzo": a word that says nothing here, beside a figure.</summary>
+    private bool IsStrange(int i) =>
+        i >= 0 && i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Terms.IsEmpty && _items[i].Text.Length > 3 && _items[i].Text is not ("fits" or "suits" or "passt" or "past" or "geschikt" or "convient" or "adatto" or "from" or "pour" or "para" or "voor" or "entlang" or "langs" or "gefuhrt" or "verlegt" or "breit" or "wide" or "width" or "opening" or "large" or "ancho");
 
     /// <summary>28-47, 28/47, 28 to 47, "du 28 au 47": two whole widths of tyres, and no sizes in inches.</summary>
     private bool IsTubeRange(int i)
@@ -87,10 +91,43 @@ internal sealed partial class LineScan
             found = i;
         }
 
+        found = found < 0 ? LengthBehindValve(valve) : found;
         if (found >= 0)
         {
             Length("valveLength", found);
         }
+    }
+
+    /// <summary>"Autoventil, 40 lang", "Sclaverand, 60er Ventil", "Presta | 48": the clause behind the valve is one figure, with a word for how long it is, or one of the lengths that valves are made in.</summary>
+    private int LengthBehindValve(LineFinding valve)
+    {
+        int found = -1;
+        bool word = false;
+        foreach (SpecItem item in Clauses(_items[valve.Last].Clause + 1))
+        {
+            if (item.IsNumber)
+            {
+                if (found >= 0)
+                {
+                    return -1;
+                }
+
+                found = _items.IndexOf(item, valve.Last);
+                word |= item.End - item.Start > item.Text.Length;
+            }
+            else if (item.Kind == SpecTokenKind.Word)
+            {
+                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve"))
+                {
+                    return -1;
+                }
+
+                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || item.Text is "lang" or "lange" or "long" or "longue" or "lungo" or "lunga" or "larga" or "largo" or "l";
+            }
+        }
+
+        bool length = found >= 0 && Free(found) && _items[found] is { Unit: "" or "mm", IsFraction: false, Places: 0, Value: >= 30 and <= 120 } && !Joins(found) && Values.ContainsKey("seat");
+        return length && (word || _items[found].Value is 40 or 42 or 48 or 60 or 80) ? found : -1;
     }
 
     private bool IsAgainstValve(int i, LineFinding valve)
@@ -118,5 +155,5 @@ internal sealed partial class LineScan
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 
-    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa";
+    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa" or "lungo" or "ventiel" or "valvola" or "valvula" or "valve" or "inglesa" or "inglese" or "anglaise" or "english" or "francesa" or "gorda" or "sottile" or "fine";
 }

@@ -46,6 +46,7 @@ internal sealed partial class LineScan
             }
 
             bool behind = at + 4 < _items.Count && _items[at + 4] is { Glued: true, Text: "c" };
+            letter |= IsSeatInBrackets(at + 4, 622);
             bool whole = _items[at + 1].Value == decimal.Truncate(_items[at + 1].Value) && _items[at + 3].Value == decimal.Truncate(_items[at + 3].Value);
             if ((letter || behind) && whole && _items[at + 1].Value is >= 16 and < 60 && _items[at + 3].Value > _items[at + 1].Value && _items[at + 3].Value <= 64)
             {
@@ -57,6 +58,18 @@ internal sealed partial class LineScan
         }
 
         return false;
+    }
+
+    /// <summary>"700x32/47 (622)": the bead seat of a label right behind it.</summary>
+    private bool IsSeatInBrackets(int at, int seat)
+    {
+        bool said = at + 2 < _items.Count && _items[at].IsSign('(') && _items[at + 1] is { IsNumber: true, IsFraction: false, Unit: "" or "mm" } && _items[at + 1].Value == seat && _items[at + 2].IsSign(')');
+        if (said)
+        {
+            _items[at + 1].Used = true;
+        }
+
+        return said;
     }
 
     private static bool IsRangeWord(SpecItem item) => item.Is("m:to") || (item.Is("m:max") && item.Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up" or "t");
@@ -90,8 +103,9 @@ internal sealed partial class LineScan
         for (int i = 0; i + 4 < _items.Count && !sizes; i++)
         {
             // 18/25-622, 18-25 x 622, 622 x 18/25, 28 to 47-622.
-            bool worded = IsRangeWord(_items[i + 1]) && _items[i + 3].IsSign('-') && IsSeat(_items[i + 4].Value) && _items[i].Value < _items[i + 2].Value && !(i > 0 && Links(_items[i - 1]));
-            bool five = Free(i) && Free(i + 2) && Free(i + 4) && (Links(_items[i + 1]) || worded) && Links(_items[i + 3]);
+            bool worded = IsRangeWord(_items[i + 1]) && (_items[i + 3].IsSign('-') || _items[i + 3].IsSign('x')) && IsSeat(_items[i + 4].Value) && _items[i].Value < _items[i + 2].Value && !(i > 0 && Links(_items[i - 1]));
+            worded |= _items[i + 1].IsSign('x') && IsRangeWord(_items[i + 3]) && _items[i].Value >= 300 && IsSeat(_items[i].Value) && _items[i + 2].Value < _items[i + 4].Value && !(i + 5 < _items.Count && Links(_items[i + 5]));
+            bool five = Free(i) && Free(i + 2) && Free(i + 4) && (worded || (Links(_items[i + 1]) && Links(_items[i + 3])));
             if (!five)
             {
                 continue;
@@ -127,6 +141,7 @@ internal sealed partial class LineScan
         if (!sizes)
         {
             ReadSeat("seat");
+            SettleSeat("seat");
             TubeApart();
             TubeRangeAlone();
         }
@@ -163,9 +178,10 @@ internal sealed partial class LineScan
             {
                 "french" or "francaise" or "francais" or "franzosisch" or "franzosisches" or "franzosischem" or "franzosischen" or "franz" or "frances" or "francesa" or "francese" or "frans" or "franse" => "presta",
                 "american" or "americaine" or "americana" or "amerikanisch" or "amerikanisches" or "amerikaans" or "amerikaanse" => "schrader",
+                "auto" when IsBeforeValveLength(i) => "schrader",
                 _ => "",
             };
-            bool near = valve || IsNearValve(i);
+            bool near = valve || IsNearValve(i) || IsBeforeValveLength(i);
             bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "design" or "riders" or "rims" or "and" or "marque" or "marke" or "marca" or "merk" or "fabrikat" or "product" or "produkt" or "prodotto" or "thread" or "gewinde");
             if (key.Length > 0 && near && !made && !Negated(i))
             {
@@ -173,6 +189,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"28/32-622 francese 60 mm", "auto 35 mm": the length of a valve right behind the word, where the sizes of the tube were read.</summary>
+    private bool IsBeforeValveLength(int i) =>
+        (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube) && Values.ContainsKey("seat") && i + 1 < _items.Count && _items[i + 1] is { IsNumber: true, Unit: "mm", Places: 0, Value: >= 30 and <= 100 } && _items[i + 1].Clause == _items[i].Clause && !Joins(i + 1);
 
     private bool IsNearValve(int i)
     {

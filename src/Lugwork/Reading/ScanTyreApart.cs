@@ -40,7 +40,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (width >= 0 && seat >= 0)
+        if (width >= 0 && seat >= 0 && !IsOfRimAlone())
         {
             Take(field, $"{_items[width].Text}-{_items[seat].Text}", Math.Min(width, seat), Math.Max(width, seat));
             _items[width].Used = true;

@@ -14,6 +14,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (_items[i].Text == "falter" && _items.Exists(o => o.IsNumber && o.Value is 406 or 355 or 349 or 305 or 451 or 16 or 18 or 20))
+        {
+            // "Reifen Falter 16 Zoll": a wheel of the bicycle.
+            return true;
+        }
+
         int word = i - 1;
         while (word >= 0 && word > i - 3 && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "un" or "une" or "una" or "le" or "la" or "el" or "il" or "l" or "a" or "den" or "einen" or "mi" or "mon")
         {
@@ -41,16 +47,25 @@ internal sealed partial class LineScan
     /// <summary>28" 1 5/8 x 1 3/8: no times sign behind the inches, and a comma or a bracket in its place.</summary>
     private bool SplitLabel(int first, ref int last, ref string text)
     {
-        int at = first + 1 < _items.Count && (_items[first + 1].IsSign(',') || _items[first + 1].IsSign('(')) ? first + 2 : first + 1;
-        bool split = _items[first] is { IsFraction: false, Value: 28 } && (_items[first].IsInch || at == first + 1) && at + 2 < _items.Count && Free(at) && _items[at] is { IsFraction: true, Value: > 1 and < 3 }
+        int word = first + 1;
+        word += word < _items.Count && _items[word] is { Glued: true, Text: "er" } ? 1 : 0;
+        word += word < _items.Count && _items[word].Is("t:tyre") ? 1 : 0;
+        int at = word < _items.Count && (_items[word].IsSign(',') || _items[word].IsSign('(')) ? word + 1 : word;
+        bool split = _items[first] is { IsFraction: false, Value: 28 } && (_items[first].IsInch || at == first + 1 || word > first + 1) && at + 2 < _items.Count && Free(at) && _items[at] is { IsFraction: true, Value: > 1 and < 3 }
             && _items[at + 1].IsSign('x') && Free(at + 2) && _items[at + 2] is { IsFraction: true, Value: > 1 and < 3 };
         if (!split)
         {
             return false;
         }
 
+        text = word > first + 1 ? "28" : text;
         text += $" x {_items[at].Text} x {_items[at + 2].Text}";
         last = at + 2;
+        if (first + 1 < _items.Count && _items[first + 1] is { Glued: true, Text: "er" })
+        {
+            _items[first + 1].Glued = false;
+        }
+
         return true;
     }
 
@@ -117,9 +132,10 @@ internal sealed partial class LineScan
             return;
         }
 
+        TurnedLabel(field);
         int width = -1;
         int seat = -1;
-        for (int i = 0; i < _items.Count; i++)
+        for (int i = 0; i < _items.Count && !Values.ContainsKey(field); i++)
         {
             if (!_items[i].IsNumber || _items[i].Unit == "other")
             {
@@ -146,6 +162,11 @@ internal sealed partial class LineScan
             }
         }
 
+        if (width >= 0 && IsOfRimAlone())
+        {
+            return;
+        }
+
         if (width >= 0 && seat >= 0 && TopicOf(seat) is "" or "t:tyre" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width" or "n:size" && Anywhere("t:inner") < 0 && Anywhere("m:inside") < 0)
         {
             string size = _items[seat].Value is 700 or 650 ? $"{_items[seat].Text}x{_items[width].Text}{(_items[seat].Value == 700 ? "C" : "B")}" : $"{_items[width].Text}-{_items[seat].Text}";
@@ -153,6 +174,52 @@ internal sealed partial class LineScan
             _items[width].Used = true;
             _items[seat].Used = true;
         }
+    }
+
+    /// <summary>"Aro 622, ancho 25": how wide a rim is, and no tyre.</summary>
+    private bool IsOfRimAlone() =>
+        _items[0].Is("t:rim") && _items[0].Text is "rin" or "rines" or "aro" or "aros" or "felge" or "felgen" or "velg" or "velgen" or "jante" or "jantes" or "cerchio" or "cerchi" or "rim" or "rims" && Anywhere("t:tyre") < 0;
+
+    /// <summary>"47 x 700C", "38x650B": the label with its width first.</summary>
+    private void TurnedLabel(string field)
+    {
+        for (int i = 0; i + 3 < _items.Count; i++)
+        {
+            bool label = Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Places: 0, Value: >= 18 and <= 70 } && _items[i + 1].IsSign('x') && Free(i + 2) && _items[i + 2] is { Unit: "", Value: 700 or 650 }
+                && _items[i + 3] is { Glued: true, Kind: SpecTokenKind.Word } letter && letter.Text == (_items[i + 2].Value == 700 ? "c" : "b");
+            if (label && !(i > 0 && Links(_items[i - 1])) && !(i + 4 < _items.Count && Links(_items[i + 4])))
+            {
+                Take(field, $"{_items[i + 2].Text}x{_items[i].Text}{_items[i + 3].Text.ToUpperInvariant()}", i, i + 3);
+                return;
+            }
+        }
+    }
+
+    /// <summary>"47 per 700C", "28 mm su 622", "47c band op 700C": a small word leads from the width to the bead seat. A bare 28 can be inches.</summary>
+    private bool LeadsToSeat(int i)
+    {
+        bool letter = i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" };
+        if (_items[i] is { Unit: "", Value: 20 or 24 or 26 or 27 or 28 or 29 } && !letter)
+        {
+            return false;
+        }
+
+        bool leads = false;
+        for (int j = letter ? i + 2 : i + 1; j < _items.Count && j <= i + 5 && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].IsNumber)
+            {
+                return leads && (_items[j].Value is 700 or 650 || (_items[j].Value >= 300 && IsSeat(_items[j].Value)));
+            }
+
+            leads |= _items[j].Kind == SpecTokenKind.Word && _items[j].Text is "su" or "on" or "op" or "auf" or "sur" or "sobre" or "per" or "for" or "para" or "pour" or "fur" or "voor" or "por";
+            if (!leads && !_items[j].Is("t:tyre") && !_items[j].Is("t:rim"))
+            {
+                return false;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Millimetres, or a figure right beside the word for a tyre or for how wide it is; no limit.</summary>
@@ -163,7 +230,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        if (i + 1 < _items.Count && (_items[i + 1].Is("n:width") || _items[i + 1].Is("t:tyre")))
+        if ((i + 1 < _items.Count && (_items[i + 1].Is("n:width") || _items[i + 1].Is("t:tyre"))) || LeadsToSeat(i))
         {
             return true;
         }

@@ -57,7 +57,7 @@ internal sealed partial class LineScan
             }
 
             // The largest tyre that fits is a limit and has to be said as one; a tyre alone is the one that is fitted.
-            if (IsSeat(seat) && width is >= 18 and <= 132 && field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", 1) < 0)
+            if (IsSeat(seat) && width is >= 18 and <= 132 && field.StartsWith("largest", StringComparison.Ordinal) && FindMark(i, "m:max", BracketBefore(i) || (i > 0 && _items[i - 1].IsSign(')')) ? 3 : 1) < 0)
             {
                 Several(field, [], i, i + 2, "the line does not say that this is the largest tyre");
                 found = true;
@@ -97,8 +97,13 @@ internal sealed partial class LineScan
             Words("TyreBead", "bead", i => !IsOfFoldingBike(i));
         }
 
-        Words("TyreHold", "hold");
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items.Exists(IsOfPatch)));
     }
+
+    /// <summary>What else is glued: "zum Kleben der Flicken".</summary>
+    private static bool IsOfPatch(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && (item.Text.StartsWith("patch", StringComparison.Ordinal) || item.Text.StartsWith("flick", StringComparison.Ordinal) || item.Text.StartsWith("rustine", StringComparison.Ordinal) || item.Text.StartsWith("parche", StringComparison.Ordinal) || item.Text.StartsWith("topp", StringComparison.Ordinal) || item.Text.StartsWith("pezz", StringComparison.Ordinal) || item.Text.StartsWith("plakker", StringComparison.Ordinal) || item.Text.StartsWith("reparatur", StringComparison.Ordinal) || item.Text.StartsWith("reflekt", StringComparison.Ordinal) || item.Text.StartsWith("reflex", StringComparison.Ordinal) || item.Text.StartsWith("reflect", StringComparison.Ordinal) || item.Text.StartsWith("riflett", StringComparison.Ordinal) || item.Text.StartsWith("strip", StringComparison.Ordinal) || item.Text.StartsWith("sticker", StringComparison.Ordinal)
+            || item.Text.StartsWith("pegatina", StringComparison.Ordinal) || item.Text.StartsWith("repair", StringComparison.Ordinal) || item.Text.StartsWith("aufkleber", StringComparison.Ordinal) || item.Text.StartsWith("adesiv", StringComparison.Ordinal) || item.Text.StartsWith("kit", StringComparison.Ordinal) || item.Text is "loch" or "riss" or "hole" or "trou" or "gat" or "buco" or "agujero" or "pinchazo");
 
     /// <summary>A times sign, slash or dash stands against a figure: it is one of several.</summary>
     private bool Joins(int i) => (i > 0 && Links(_items[i - 1])) || (i + 1 < _items.Count && Links(_items[i + 1]));

@@ -31,6 +31,11 @@ internal sealed partial class LineScan
                 if (named.Length > 0)
                 {
                     Keep(field, named, i, last);
+                    if (i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Unit: "" or "in" } inches && IsInchesOfSeat(inches.Value, named))
+                    {
+                        // "27,5 (650B)".
+                        inches.Used = true;
+                    }
                 }
                 else if (_items[i].Value is >= 12 or >= 400)
                 {
@@ -74,13 +79,15 @@ internal sealed partial class LineScan
         }
 
         Words("RimType", "rimType");
-        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber));
+        Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber && !(_items[i].Is("v:TyreHold=tubular") && IsSeat(_items[i + 1].Value) && !Joins(i + 1))));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         Words("UseCategory", "use");
+        SettleSeat("beadSeat");
         OtherSeats();
+        HoleOfOtherValve();
         InnerWidthAlone();
         ValveHoleByName();
         ValveHoleByDrill();
@@ -93,6 +100,13 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"30 mm breit, innen schwarz", "inside is rusty": how it looks there.</summary>
+    private bool IsLookInside()
+    {
+        int at = _items.FindIndex(i => i.Is("t:inner") || i.Is("m:inside")) + 1;
+        return at > 0 && at < _items.Count && _items[at].Clause == _items[at - 1].Clause && (_items[at].Is("c:colour") || IsStrange(at));
+    }
+
     /// <summary>"Across the hooks I got 21 mm": the only figure of a line that is about an inner width, or about the hole of a valve, and nothing else.</summary>
     private void InnerWidthAlone()
     {
@@ -102,7 +116,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width");
+        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width") && !IsLookInside();
         bool valve = (Anywhere("t:valvehole") >= 0 || (Anywhere("t:valve") >= 0 && _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat"))) && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:valvehole" or "t:valve" or "t:rim" or "t:wheel" or "n:size");
         if (inner && !valve && _items[only].Unit == "mm" && _items[only].Value is >= 12 and <= 60)
         {
@@ -151,6 +165,7 @@ internal sealed partial class LineScan
 
     private void OtherSeats()
     {
+        MountainSeat();
         // 29", 28": the size in inches is on the rim beside what was read, and says no bead seat for certain.
         if (Values.Count > 0 && Doubts.Count > 0 && Doubts.TrueForAll(d => d.Field == "beadSeat" && d.Kind == LineDoubtKind.Several))
         {
@@ -215,7 +230,7 @@ internal sealed partial class LineScan
             }
 
             bool letter = word == i - 1 && _items[i].Glued && _items[word].Text == "i" && _items[i].Unit is "mm" or "";
-            bool behind = i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))) && TopicOf(i) is "" or "t:rim" or "t:wheel" or "t:inner" or "n:width" or "t:beadseat" && !IsSeat(_items[i].Value);
+            bool behind = i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (IsStrange(i + 2) && _items[i + 2].Clause == _items[i].Clause))) && TopicOf(i) is "" or "t:rim" or "t:wheel" or "t:inner" or "n:width" or "t:beadseat" && !IsSeat(_items[i].Value);
             bool bracketed = i + 2 < _items.Count && _items[i + 1].IsSign('(') && (_items[i + 2].Is("m:inside") || _items[i + 2].Is("t:inner")) && TopicOf(i) is "n:width" or "t:rim";
             bool lettered = i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "i", Kind: SpecTokenKind.Word } && _items[i].Unit.Length == 0 && _items[i].Value is >= 15 and <= 45 && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign });
             if (Free(i) && (_items[word].Is("m:inside") || letter || lettered || bracketed || behind) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))

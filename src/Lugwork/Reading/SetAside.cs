@@ -35,6 +35,11 @@ internal sealed partial class SetAside
     public static SetAside From(Slot slot, List<SpecItem> items, bool strict)
     {
         SetAside aside = new(slot, items, strict);
+        if (slot == Slot.FrontDerailleur)
+        {
+            aside.Reducers();
+        }
+
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -58,6 +63,7 @@ internal sealed partial class SetAside
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
+        SleeveTo(first, last);
         if (IsAdapterNotThere(first, last))
         {
             Hide(first, last);
@@ -83,7 +89,7 @@ internal sealed partial class SetAside
         last = WithoutExtra(first, last);
         bool spacers = _slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max");
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
-        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates));
+        bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates) && !(_own == "t:chain" && IsFor(_items[first].Kind == SpecTokenKind.Sign && first < last ? _items[first + 1] : _items[first]) && IsForSpeeds(first, last)));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
         if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
@@ -139,6 +145,12 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            {
+                // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
+                continue;
+            }
+
             if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
@@ -206,6 +218,37 @@ internal sealed partial class SetAside
         }
     }
 
+    /// <summary>"34,9 (réductions 31,8 et 28,6 incluses)": smaller sizes that a band is made for with rings that come with it.</summary>
+    private void Reducers()
+    {
+        int word = _items.FindIndex(i => i.Kind == SpecTokenKind.Word && i.Text is "reducers" or "reducer" or "shims" or "shim" or "inserts" or "reductions" or "reduction" or "reducteurs" or "reducteur" or "reductores" or "reductor" or "casquillos" or "casquillo" or "suplementos" or "riduttori" or "riduttore" or "riduzioni" or "spessori" or "vulringen" or "vulring" or "vulbussen" or "vulbus" or "verloopringen" or "inlegringen" or "reduzierhulsen" or "reduzierhulse" or "reduzierstucke" or "reduzierungen" or "einlagen" or "distanzhulsen" or "fullstucke");
+        int size = word < 0 ? -1 : _items.FindIndex(i => i is { IsNumber: true, Value: 34.9m or 31.8m });
+        if (size < 0 || size > word)
+        {
+            return;
+        }
+
+        int first = word;
+        for (int i = size + 1; i < first; i++)
+        {
+            first = _items[i].IsSign('(') || _items[i].IsSign('+') || IsWith(_items[i]) ? i : first;
+        }
+
+        int last = _items.FindIndex(word, i => i.IsSign(')')) is >= 0 and int bracket ? bracket : _items.Count - 1;
+        for (int i = size + 1; i <= last; i++)
+        {
+            if (_items[i].IsNumber && (_items[i].Value >= _items[size].Value || _items[i].Value is not (28.6m or 31.8m) || i < first))
+            {
+                return;
+            }
+        }
+
+        if (last - first <= LongestClause)
+        {
+            Hide(first, last);
+        }
+    }
+
     private static bool IsAxleFraction(SpecItem item) => item is { IsNumber: true, IsFraction: true, Value: 0.375m or 0.3125m };
 
     /// <summary>27.2 ±0.05: the figure behind the sign is a tolerance.</summary>
@@ -238,7 +281,8 @@ internal sealed partial class SetAside
                 at++;
             }
 
-            bool verbFirst = at < last && IsFitting(_items[at].Text) && _items[at + 1].Is("m:not");
+            bool verbFirst = at < last && IsFitting(_items[at].Text) && Enumerable.Range(at + 1, Math.Min(3, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, Math.Min(last, at + 3));
+            verbFirst |= at < last && _items[at].Text is "sollte" or "darf" or "soll" or "mag" or "moet" && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => _items[j].Is("m:not")) && !Numbered(at, last);
             bool notFirst = at < last && (_items[at].Is("m:not") || _items[at].Is("m:pas") || _items[at].Text is "ne" or "won" or "doesn") && Enumerable.Range(at + 1, Math.Min(4, last - at)).Any(j => IsFitting(_items[j].Text));
             if (verbFirst || notFirst)
             {
@@ -274,7 +318,7 @@ internal sealed partial class SetAside
 
             for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
             {
-                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && _items[j + 1].IsNumber && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
+                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && _items[j + 1].Text is "a" or "an" or "un" or "una" or "ein" or "een" or "de" or "los" or "i" && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
                     Replace(j, "m:max");
@@ -447,7 +491,25 @@ internal sealed partial class SetAside
     }
 
     /// <summary>"For 12x100 forks", "fits 8/9/10-speed bodies": said of what the part goes to, where the part has no figure of that.</summary>
-    private bool IsForOther(int first, int last)
+    private bool IsForOther(int first, int last) => IsForOtherThan(first, last);
+
+    /// <summary>"Per cambio a 10 velocità", "pour dérailleur 10 vitesses": the gears that a chain is for say its size, where no other part is named.</summary>
+    private bool IsForSpeeds(int first, int last)
+    {
+        int speeds = 0;
+        for (int i = first; i <= last; i++)
+        {
+            speeds += _items[i].IsNumber ? _items[i] is { Unit: "speed", Value: >= 5 and <= 13 } ? 1 : 2 : 0;
+            if (LineScan.IsPart(_items[i]) && !_items[i].Is("t:rearmech") && !_items[i].Is("t:chain"))
+            {
+                return false;
+            }
+        }
+
+        return speeds == 1;
+    }
+
+    private bool IsForOtherThan(int first, int last)
     {
         if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
         {
@@ -461,6 +523,11 @@ internal sealed partial class SetAside
         }
 
         int end = colon < 0 ? last : colon;
+        if (_own == "t:chain" && IsForSpeeds(first, last))
+        {
+            return false;
+        }
+
         if (_own == "t:cassette" && HasBody(first, last))
         {
             // "For N3W": the splines of the cassette.

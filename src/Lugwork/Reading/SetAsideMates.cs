@@ -46,7 +46,7 @@ internal sealed partial class SetAside
 
         if (_slot == Slot.Handlebar)
         {
-            return item.Is("t:stem") && (Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])));
+            return item.Is("t:stem") && (Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])) || (first + 1 < last && IsFor(_items[first + 2])));
         }
 
         if ((_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && (item.Is("t:rim") || item.Is("t:wheel")))
@@ -91,10 +91,13 @@ internal sealed partial class SetAside
         return false;
     }
 
+    private bool? _crowns;
+
     /// <summary>What a frame says of the fork that goes into it: its travel, its crowns, or one figure that is the most.</summary>
     private bool IsLimitOfFork(int first, int last)
     {
         bool figure = false;
+        _crowns ??= _items.Exists(o => o.Is("v:CrownType=single") || o.Is("v:CrownsAllowed=single") || o.Is("v:CrownsAllowed=dual"));
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
@@ -102,7 +105,7 @@ internal sealed partial class SetAside
                 return true;
             }
 
-            figure |= _items[i] is { IsNumber: true, Unit: "mm", Value: >= 80 and <= 220 };
+            figure |= _items[i] is { IsNumber: true, Unit: "mm", Value: >= 80 and <= 220 } || (_crowns.Value && _items[i] is { IsNumber: true, IsFraction: false, Unit: "", Value: >= 80 and <= 220 } && _items[i].Value % 10 == 0 && Numbers(first, last) == 1);
         }
 
         last = Math.Min(last, first + LongestClause);
@@ -185,7 +188,7 @@ internal sealed partial class SetAside
         || ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "t:brake") && _items[Find(first, last, "d:past")].Text is "drilled" or "gebohrt" or "geboord" && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "out" or "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher"));
 
     private bool IsRimDrilled(int first, int last) =>
-        (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "v:ValveStem=presta") || Any(first, last, "v:ValveStem=schrader") || Any(first, last, "t:valve")) && (Any(first, last, "t:rim") || _items.GetRange(first, last - first + 1).Exists(i => i.Value is 6.5m or 8.5m)) || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
+        (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "v:ValveStem=presta") || Any(first, last, "v:ValveStem=schrader") || Any(first, last, "t:valve")) && (Any(first, last, "t:rim") || _items.GetRange(first, last - first + 1).Exists(i => i.Value is 6.5m or 8.5m)) || (_items.GetRange(first, last - first + 1).FindAll(i => i.IsNumber) is [{ Unit: "" or "holes", Value: 16 or 18 or 20 or 24 or 28 or 32 or 36 or 40 or 48 }]) || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
         && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher");
 
     private bool HasBody(int first, int last)
@@ -236,6 +239,8 @@ internal sealed partial class SetAside
             // "12x148, also 130 mm": said of the same end, and then the line says two things.
             also |= (_slot == Slot.Frame || _slot == Slot.Fork) && i <= first + 1 && _items[i].Text == "also" && i < last && _items[i + 1].IsNumber;
             also |= first > 0 && (_slot == Slot.Frame || _slot == Slot.Fork) && IsSecondHub(i, last);
+            // "Post mount 180, tot 203 kan ook": how large the rotor may be.
+            also |= (_slot == Slot.Frame || _slot == Slot.Fork) && _items[i].Text is "ook" or "auch" or "aussi" or "tambien" or "anche" or "too" && Any(first, last, "m:max") && IsRotorOfMountBefore(first, last + 1);
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

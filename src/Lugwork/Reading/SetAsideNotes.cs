@@ -120,6 +120,11 @@ internal sealed partial class SetAside
             bore |= _items[i].Is("m:inside") || _items[i].Is("t:inner");
         }
 
+        if (own > 0 && _slot == Slot.Frame && IsSleeveTo(Math.Max(0, first - (Scope * 3)), first, last, own))
+        {
+            return true;
+        }
+
         bool inside = _slot == Slot.Frame && bore && Any(Math.Max(0, first - (Scope * 3)), first - 1, "t:seattube");
         bool round = _slot == Slot.Seatpost && Any(first, last, "t:frame");
         bool figure = false;
@@ -136,6 +141,38 @@ internal sealed partial class SetAside
         }
 
         return own > 0 && figure && (inside || round);
+    }
+
+    /// <summary>"Seatpost size 31.6 (reducer to 27.2 supplied)": a post or a seat tube with its figure, and behind a word for a sleeve, "to" and one smaller figure. The sleeve is in the frame of the larger one.</summary>
+    private bool IsSleeveTo(int from, int first, int last, decimal own)
+    {
+        bool post = false;
+        for (int i = from; i < first && !post; i++)
+        {
+            post = _items[i].Is("t:post") || _items[i].Is("t:seattube");
+        }
+
+        int sleeve = Find(first, last, "m:adapt");
+        int to = sleeve + 1;
+        while (sleeve >= 0 && to < last && to <= sleeve + 3 && !IsTo(_items[to]))
+        {
+            to++;
+        }
+
+        return post && sleeve >= 0 && to < last && IsTo(_items[to]) && Numbers(first, last) == 1 && _items[to + 1] is { IsNumber: true, IsMillimetre: true, Value: > 20 } && _items[to + 1].Value < own && !Any(first, last, "m:not");
+    }
+
+    private static bool IsTo(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "to" or "auf" or "a" or "à" or "vers" or "naar" or "op" or "hasta" or "for" or "fur" or "pour" or "para" or "per" or "voor";
+
+    /// <summary>"Penmaat 31,6 incl. vulbus naar 27,2": the same within one clause; what comes with the frame is taken out.</summary>
+    private void SleeveTo(int first, int last)
+    {
+        int sleeve = _slot == Slot.Frame ? Find(first, last, "m:adapt") : -1;
+        int own = sleeve < 0 ? -1 : _items.FindIndex(first, sleeve - first, i => i.IsNumber);
+        if (own >= 0 && Numbers(first, sleeve) == 1 && _items[own] is { IsMillimetre: true, Value: > 24 and < 40 } && IsSleeveTo(first, own + 1, last, _items[own].Value))
+        {
+            Hide(sleeve > own + 1 && (IsWith(_items[sleeve - 1]) || _items[sleeve - 1].Is("d:kit")) ? sleeve - 1 : sleeve, last);
+        }
     }
 
     /// <summary>"Post mount for 160 discs, up to 180 with an adapter".</summary>

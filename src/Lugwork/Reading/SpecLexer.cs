@@ -349,6 +349,14 @@ internal static class SpecLexer
                 continue;
             }
 
+            if (token is { Kind: SpecTokenKind.Word, Glued: true, Text: "th" or "ths" } && kept > 0 && tokens[kept - 1] is { IsNumber: true, IsFraction: true } part && tokens[kept - 1].Value % 0.125m == 0)
+            {
+                // "1 1/8th", "3/8ths".
+                part.End = token.End;
+                tokens[kept - 1] = part;
+                continue;
+            }
+
             if (token.IsNumber && Divided(tokens, i, kept, out SpecToken fraction))
             {
                 token = fraction;
@@ -373,7 +381,7 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
-            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim"))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim" || (kept > 1 && tokens[kept - 1] is { Glued: true, Text: "c" or "b" } && tokens[kept - 2] is { IsNumber: true, Value: 700 or 650 })))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
             {
                 token.Kind = SpecTokenKind.Sign;
                 token.Text = "x";
@@ -448,7 +456,7 @@ internal static class SpecLexer
         decimal over = whole == 0 ? tokens[i].Value : (tokens[i].Value - 1) * 10;
         decimal under = tokens[i + 2].Value;
         bool divides = under is 2 or 4 or 8 or 16 or 32 or 64 or 128 && over % 2 == 1 && over < under && over == decimal.Truncate(over);
-        bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
+        bool list = (kept > 0 && tokens[kept - 1].Is('/') && tokens[kept - 1].Glued && !(whole > 0 && kept > 1 && tokens[kept - 2].Is('"'))) || (i + 3 < tokens.Count && tokens[i + 3].Is('/') && tokens[i + 3].Glued);
         bool sizes = i + 4 < tokens.Count && (tokens[i + 3].Is('-') || tokens[i + 3].Is('x') || tokens[i + 3].Text == "x") && tokens[i + 4].IsNumber && tokens[i + 4].Value > 200;
         bool speeds = over is 7 && under == 8 && !(kept > 1 && tokens[kept - 1].Is('x')) && i + 3 < tokens.Count && (tokens[i + 3].Kind == SpecTokenKind.Word || (i + 4 < tokens.Count && tokens[i + 3].Is('-') && tokens[i + 4].Kind == SpecTokenKind.Word)) && (tokens[i + 3].Kind == SpecTokenKind.Word ? tokens[i + 3].Text : tokens[i + 4].Text) is not ("x" or "by" or "par" or "per" or "por" or "bij" or "op" or "mal" or "auf" or "sur" or "in" or "inch" or "zoll" or "inches" or "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici" or "duim");
         if (!divides || list || sizes || speeds)
@@ -464,11 +472,15 @@ internal static class SpecLexer
         return true;
     }
 
+    /// <summary>"Steerer, 1 e 1/8", "1 1/8 - 1 e 1/2": a sign that parts the figure from a word, or from the other end of a taper.</summary>
+    private static bool IsBeforeWhole(List<SpecToken> tokens, int sign) =>
+        sign > 0 && ((tokens[sign - 1].Kind == SpecTokenKind.Word && (tokens[sign].Is(',') || tokens[sign].Is(':') || tokens[sign].Is('('))) || (tokens[sign - 1] is { IsNumber: true, IsFraction: true, Value: > 1 and < 2 } && (tokens[sign].Is('-') || tokens[sign].Is('/'))));
+
     /// <summary>"1 inch 1/8", "1\" 1/8", "un pouce et 1/8": the whole before a mark or word of inches; the place before the fraction where there is none.</summary>
     private static int BeforeInch(List<SpecToken> tokens, int before)
     {
         int at = before;
-        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].Kind == SpecTokenKind.Sign || tokens[at - 2].IsNumber)))
+        if (at > 0 && tokens[at].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && !(at > 1 && (tokens[at - 2].IsNumber || (tokens[at - 2].Kind == SpecTokenKind.Sign && !IsBeforeWhole(tokens, at - 2)))))
         {
             // "1 e 1/8", "1 y 1/8": the whole and its part, by a word.
             return at - 1;

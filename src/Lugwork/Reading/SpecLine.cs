@@ -132,7 +132,7 @@ public sealed class SpecLine
         ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
         foreach (SpecPart part in parts)
         {
-            SpecLine read = Read(part.Slot, text[part.Start..part.End], vocabulary);
+            SpecLine read = part.Field.Length > 0 ? OfWhole(part, text[part.Start..part.End]) : Read(part.Slot, text[part.Start..part.End], vocabulary);
             values.AddRange(read.Values.Select(v => v.At(new(v.Span.Start + part.Start, v.Span.Length), v.Words)));
             doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length))));
             left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
@@ -144,6 +144,13 @@ public sealed class SpecLine
         }
 
         return doubts.Count > 0 ? new(parts[0].Slot, [], doubts.ToImmutable(), []) : new(parts[0].Slot, values.ToImmutable(), [], left.ToImmutable());
+    }
+
+    /// <summary>A piece that is the value of one field and nothing more.</summary>
+    private static SpecLine OfWhole(SpecPart part, ReadOnlySpan<char> text)
+    {
+        SpecField field = SpecFields.Of(part.Slot, part.Field);
+        return OfField(part.Slot, field, field.Read(text[..(text.LastIndexOfAnyInRange('0', '9') + 1)].ToString()), text, 0);
     }
 
     private static SpecLine OfField(Slot slot, SpecField field, FieldReading reading, ReadOnlySpan<char> text, int from)

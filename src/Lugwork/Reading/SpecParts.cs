@@ -4,7 +4,8 @@ namespace Lugwork.Reading;
 /// <param name="Slot">The part.</param>
 /// <param name="Start">First character.</param>
 /// <param name="End">Behind the last character.</param>
-internal sealed record SpecPart(Slot Slot, int Start, int End);
+/// <param name="Field">The field that the piece is the value of; empty where it is to be read.</param>
+internal sealed record SpecPart(Slot Slot, int Start, int End, string Field = "");
 
 /// <summary>Parts a line of which nothing is known into the pieces that name a part each: "fork 15x110, frame 12x148".</summary>
 internal static class SpecParts
@@ -37,9 +38,27 @@ internal static class SpecParts
 
             // A piece starts with the name of its part, and has a figure or another word that says something of it.
             List<SpecItem> clause = items.GetRange(start, last - start + 1);
-            bool named = Heads(clause);
+            bool named = Heads(clause) || PartsTogether.EndsInPart(clause);
+            if (PartsTogether.BarWithStem(clause) is >= 0 and int both && slots.Add(Slot.Handlebar) && slots.Add(Slot.Stem))
+            {
+                parts.Add(new(Slot.Handlebar, clause[both].Start, clause[both].End, "clamp"));
+                parts.Add(new(Slot.Stem, clause[both].Start, clause[both].End, "bar"));
+                first = last + 1;
+                continue;
+            }
+
+            if (parts.Count > 0 && parts[^1].Field.Length > 0 && !named && (clause.Exists(i => i.IsNumber) || Doubtful(clause, named, parts[^1].Slot)))
+            {
+                return [];
+            }
+
             if (parts.Count > 0 && parts[^1].Slot == Slot.Stem && IsBarOfStem(clause) && IsOpenStem(items, first, parts[^1].Start))
             {
+                parts[^1] = parts[^1] with { End = items[last].End };
+            }
+            else if (parts.Count > 0 && parts[^1].Slot == Slot.Crankset && named && SlotFinder.Of(clause) == Slot.Chainring && !clause.Exists(i => i.Is("m:or") || i.Is("m:not") || i.Is("m:max") || i.Is("m:and") || i.Terms.Any(t => t.StartsWith("d:", StringComparison.Ordinal))))
+            {
+                // "Crankset, cottered, chainring 46T": the ring that is on it.
                 parts[^1] = parts[^1] with { End = items[last].End };
             }
             else if (named && SlotFinder.Of(clause) is { } slot && (parts.Count == 0 || parts[^1].Slot != slot))
@@ -52,11 +71,15 @@ internal static class SpecParts
 
                 parts.Add(new(slot, items[start].Start, items[last].End));
             }
+            else if (parts.Count > 0 && PartsTogether.OtherEnd(clause, parts[^1].Slot) is { } twin && slots.Add(twin))
+            {
+                parts.Add(new(twin, items[start].Start, items[last].End));
+            }
             else if (parts.Count == 0 || Doubtful(clause, named, parts[^1].Slot))
             {
                 return [];
             }
-            else
+            else if (parts[^1].Field.Length == 0)
             {
                 parts[^1] = parts[^1] with { End = items[last].End };
             }
@@ -64,6 +87,7 @@ internal static class SpecParts
             first = last + 1 < items.Count && items[last + 1].Clause == items[last].Clause ? last + 2 : last + 1;
         }
 
+        PartsTogether.StemOfBar(parts, items);
         return parts;
     }
 

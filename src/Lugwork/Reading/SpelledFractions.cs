@@ -14,8 +14,8 @@ internal static class SpelledFractions
         ("3/8", "three eighths, three eighths of an, drei achtel, dreiachtel, trois huitiemes, tres octavos, tre ottavi, drie achtste"),
         ("1/8", "one eighth, an eighth, one eighth of an, ein achtel, einachtel, un huitieme, un huitieme de, un octavo, un octavo de, un ottavo, un ottavo di, een achtste"),
         ("3/32", "three thirty seconds, three thirty second, drei zweiunddreissigstel, trois trente deuxiemes, tres treintaidosavos, tre trentaduesimi"),
-        ("1-1/8", "one and one eighth, one and an eighth, one and a eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste"),
-        ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde"),
+        ("1-1/8", "one and one eighth, one and an eighth, one and a eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, pulgada y octavo, una pulgada y octavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste, een een achtste, one one eighth"),
+        ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde, een een kwart, een een vierde, one one quarter, ein einviertel, ein und ein viertel, einundeinviertel, un pouce et un quart, una pulgada y un cuarto, una pulgada y cuarto"),
         ("1-1/2", "one and one half, one and a half, an inch and a half, inch and a half, eineinhalb, einundeinhalb, anderthalb, un pouce et demi, pouce et demi, pulgada y media, una pulgada y media, un pollice e mezzo, pollice e mezzo, anderhalve, anderhalf"),
         ("1-3/8", "one and three eighths, one and three eighth, eindreiachtel, un pouce trois huitiemes, una pulgada y tres octavos, un pollice e tre ottavi, een en drie achtste"),
         ("1", "one, ein, einem, un, una, een"));
@@ -47,7 +47,7 @@ internal static class SpelledFractions
 
             text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
             inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
-            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered")))
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || (fraction == "9/16" && i + 1 < tokens.Count && tokens[i + 1].Text is "thread" or "threads" or "threaded" or "axle" or "axles" or "pedal" or "pedals" or "gewinde" or "draad" or "pedale" or "pedalen") || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
             {
                 best = (i + 1, fraction);
             }
@@ -60,6 +60,7 @@ internal static class SpelledFractions
 
         SpecToken first = tokens[from];
         int eighth = best.Behind + (InchBehind(tokens, best.Behind) ? 1 : 0);
+        eighth += eighth > best.Behind && eighth + 1 < tokens.Count && tokens[eighth].Text is "and" or "und" or "et" or "y" or "e" or "en" && tokens[eighth + 1] is { IsNumber: true, IsFraction: true } ? 1 : 0;
         if (best.Fraction == "1" && eighth > best.Behind && eighth < tokens.Count && tokens[eighth] is { IsNumber: true, IsFraction: true, Value: < 1 })
         {
             // "Un pouce 1/8".
@@ -78,6 +79,20 @@ internal static class SpelledFractions
         }
 
         return true;
+    }
+
+    /// <summary>A line about a taper, of which both ends are inches: "konisch: oben eineinachtel, unten eineinviertel Zoll".</summary>
+    private static bool IsOfTaper(List<SpecToken> tokens)
+    {
+        for (int i = 0; i < tokens.Count && i < 60; i++)
+        {
+            if (tokens[i].Kind == SpecTokenKind.Word && tokens[i].Text is "tapered" or "taper" or "tapers" or "konisch" or "konischer" or "konisches" or "verjungt" or "conique" or "conico" or "conica" or "conificado" or "conificato" or "taps" or "tapse" or "getapt")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool InchBehind(List<SpecToken> tokens, int at)

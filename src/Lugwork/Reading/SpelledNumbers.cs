@@ -43,9 +43,14 @@ internal static class SpelledNumbers
                 continue;
             }
 
-            if (Words.TryGetValue(tokens[i].Text, out int value))
+            if (IsTimesWord(tokens, i, out string times))
             {
-                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i)))
+                PutTimes(tokens, i, times);
+                left -= 2;
+            }
+            else if (Words.TryGetValue(tokens[i].Text, out int value))
+            {
+                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i) || IsOfDrive(tokens, i, value) || (value is >= 7 and <= 13 && IsOfBody(tokens, i))))
                 {
                     Put(tokens, i, value);
                 }
@@ -59,6 +64,62 @@ internal static class SpelledNumbers
                 }
             }
         }
+    }
+
+    /// <summary>"Cambio da dieci", "catena da undici", "da undici, ...", "cambio trasero de once": a word for a number of sprockets behind a preposition, at the end of its piece, behind the name of a part of the drive or at the head of the line.</summary>
+    private static bool IsOfDrive(List<SpecToken> tokens, int i, int value)
+    {
+        bool ends = i + 1 >= tokens.Count || (tokens[i + 1].Kind == SpecTokenKind.Sign && !tokens[i + 1].Is('-') && !tokens[i + 1].Is('/'));
+        if (value is >= 3 and <= 5 && i > 1 && ends)
+        {
+            return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
+        }
+
+        if (value is < 7 or > 13 || i < 1 || tokens[i - 1].Text is not ("a" or "da" or "de"))
+        {
+            return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
+        }
+
+        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore");
+    }
+
+    /// <summary>"Four unevenly spaced arms": one or two words for how they stand between the number and what is counted.</summary>
+    private static bool IsOfArms(List<SpecToken> tokens, int next)
+    {
+        string word = tokens[next].Text;
+        bool spread = word.StartsWith("uneven", StringComparison.Ordinal) || word.StartsWith("ungleich", StringComparison.Ordinal) || word.StartsWith("ongelijk", StringComparison.Ordinal) || word.StartsWith("asym", StringComparison.Ordinal) || word.StartsWith("unregelm", StringComparison.Ordinal) || word is "equally" or "evenly" or "gleich" or "gelijke";
+        for (int i = next + 1; spread && i < tokens.Count && i <= next + 2; i++)
+        {
+            if (tokens[i].Text is "arms" or "arme" or "armen" or "bolts" or "bouten")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Zweimal zehn", "tweemaal elf": the word for how often, before another figure.</summary>
+    private static bool IsTimesWord(List<SpecToken> tokens, int i, out string head)
+    {
+        string word = tokens[i].Text;
+        head = word is "einmal" or "zweimal" or "dreimal" ? word[..^3] : word is "eenmaal" or "tweemaal" or "driemaal" ? word[..^4] : "";
+        return head.Length > 0 && i + 1 < tokens.Count && IsFigure(tokens[i + 1]);
+    }
+
+    private static void PutTimes(List<SpecToken> tokens, int i, string head)
+    {
+        SpecToken word = tokens[i];
+        int cut = Math.Min(word.End - 1, word.Start + head.Length);
+        if (!tokens[i + 1].IsNumber)
+        {
+            Put(tokens, i + 1, Words[tokens[i + 1].Text]);
+        }
+
+        tokens.Insert(i + 1, new() { Kind = SpecTokenKind.Word, Text = "mal", Start = cut, End = word.End, Glued = false });
+        word.End = cut;
+        tokens[i] = word;
+        Put(tokens, i, Words[head]);
     }
 
     /// <summary>The value of a word for a small number; 0 where it is none.</summary>
@@ -98,6 +159,25 @@ internal static class SpelledNumbers
         }
     }
 
+    /// <summary>"HG strada, da undici", "Micro Spline en douze": the speeds of a freehub body that was named right before.</summary>
+    private static bool IsOfBody(List<SpecToken> tokens, int i)
+    {
+        if (i < 2 || tokens[i - 1].Kind != SpecTokenKind.Word || tokens[i - 1].Text is not ("de" or "da" or "di" or "en" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "van" or "a"))
+        {
+            return false;
+        }
+
+        for (int j = i - 2; j >= 0 && j >= i - 5; j--)
+        {
+            if (tokens[j].Text is "hg" or "spline" or "microspline" or "xd" or "xdr")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>A unit stands behind it, or a times sign and a figure, or a figure and a times sign before it.</summary>
     private static bool IsCounted(List<SpecToken> tokens, int i, PhraseTree tree)
     {
@@ -120,7 +200,12 @@ internal static class SpelledNumbers
             return false;
         }
 
-        if (LineScan.IsSprockets(tokens[next].Text))
+        if (LineScan.IsSprockets(tokens[next].Text) || (tokens[next].Text is "cog" or "sprocket" && next + 1 < tokens.Count && tokens[next + 1].Text is "block" or "cassette" or "set" or "cluster" or "stack"))
+        {
+            return true;
+        }
+
+        if (IsOfArms(tokens, next))
         {
             return true;
         }

@@ -44,6 +44,12 @@ internal static class SpelledTens
 
         value = sum;
         bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value);
+        if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10)
+        {
+            // "Twenty-seven two" before anything else is no figure of its first words alone.
+            return false;
+        }
+
         if (Next(tokens, behind) is >= 0 and int next && tokens[next].Text is "second" or "seconds" or "deuxiemes" or "sechzehntel" or "achtel" or "seiziemes" or "huitiemes" or "octavos" or "ottavi")
         {
             return false;
@@ -146,7 +152,8 @@ internal static class SpelledTens
         }
 
         int next = digit + 1;
-        if (next < tokens.Count && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
+        bool tube = next < tokens.Count && IsOfTube(tokens[next].Text) && sum + (tenth / 10m) is 25.4m or 26.2m or 26.4m or 26.6m or 26.8m or 27.2m or 28.6m or 30.9m or 31.6m or 31.8m or 34.9m or 36.4m;
+        if (next < tokens.Count && !tube && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
         {
             return false;
         }
@@ -155,6 +162,10 @@ internal static class SpelledTens
         behind = digit + 1;
         return true;
     }
+
+    /// <summary>"A twenty-seven two post": what is named by such a size, in the singular for posts, of which there are not two.</summary>
+    private static bool IsOfTube(string word) =>
+        word is "post" or "seatpost" or "pin" or "pillar" or "dropper" or "clamp" or "collar" or "bar" or "bars" or "handlebar" or "handlebars" or "stem" or "stutze" or "sattelstutze" or "lenker" or "schelle" or "vorbau" or "tige" or "potence" or "cintre" or "collier" or "tija" or "manillar" or "abrazadera" or "potencia" or "reggisella" or "canotto" or "manubrio" or "piega" or "collarino" or "attacco" or "zadelpen" or "pen" or "stuur" or "klem" or "stuurpen";
 
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
     private static int Next(List<SpecToken> tokens, int at)
