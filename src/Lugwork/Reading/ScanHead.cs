@@ -73,6 +73,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].Clause == _items[head].Clause)
+        {
+            // "Cassettes HG 8 / 9 / 10": what goes on the body.
+            return;
+        }
+
         if (_slot == Slot.Rider && IsBicycle(_items[head]))
         {
             // "Mit Rad und Taschen": one of the things that are weighed.

@@ -40,6 +40,7 @@ internal sealed partial class SetAside
             aside.Reducers();
         }
 
+        aside.GluedTube();
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -58,6 +59,7 @@ internal sealed partial class SetAside
     private void Clause(int first, int last)
     {
         Tolerances(first, last);
+        NotBoost(first, last);
         NutsOfAxle(first, last);
         SaddleOfBrake(first, last);
         NotMoreThan(first, last);

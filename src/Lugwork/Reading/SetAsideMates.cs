@@ -55,7 +55,7 @@ internal sealed partial class SetAside
         }
 
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
-            && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
+            && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))) || IsOfAnyCassette(item, first, last));
     }
 
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
@@ -126,7 +126,7 @@ internal sealed partial class SetAside
         return false;
     }
 
-    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel";
+    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel" or "fits" or "accept" or "prennent" or "entra" or "entran" or "admite" or "admiten" or "aceptan" or "accettano" or "past" or "passt" or "passen";
 
     /// <summary>"Disco 6 fori": what a disc is fixed with is of the hub.</summary>
     private bool HasFixing(int first, int last)

@@ -86,6 +86,16 @@ public sealed class SpecLineRefusalFrontTests
     [InlineData("rear brake caliper", "hydraulic or hybrid disc")]
     [InlineData("rear wheel", "rim 24 mm, height unknown")]
     [InlineData("front wheel", "hub ends fixed or swappable")]
+    [InlineData("fork", "20x110 kein Boost-Rad")]
+    [InlineData("fork", "15x110, no Boost")]
+    [InlineData("frame", "12x148 sin Boost")]
+    [InlineData("rear wheel", "Cassette HG 10v")]
+    [InlineData("rear wheel", "mit 2 Kassetten HG 8-fach und 9-fach")]
+    [InlineData("rear wheel", "HG 11-speed cassettes don't fit")]
+    [InlineData("rear wheel", "BMX-Nabe, 9er Achse, Driver")]
+    [InlineData("rear tyre", "tube lek, plakken, 28-622")]
+    [InlineData("front tyre", "28-Zoll-Mantel 47-406")]
+    [InlineData("front inner tube", "camera da 26 28/32-451")]
     public void What_a_wheel_or_a_brake_leaves_open_stays_open(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 
@@ -93,6 +103,11 @@ public sealed class SpecLineRefusalFrontTests
     [InlineData("front inner tube", "700C, stem 35 mm", "valveLength")]
     [InlineData("front rotor", "4-arm spider, 160", "fixing")]
     [InlineData("front thru-axle", "pinch bolts not supplied, M15x1.5", "length")]
+    [InlineData("fork", "QR 9x100 (kein Boost 15x110)", "steererKind")]
+    [InlineData("rear tyre", "pneu 40-584, sans la chambre", "bead")]
+    [InlineData("rear tyre", "40-584, senza la camera d'aria", "bead")]
+    [InlineData("front tyre", "tyre for a folder, 47-406", "bead")]
+    [InlineData("rear tyre", "tubes 28-622 niet om te lijmen", "hold")]
     [InlineData("fork", "serrage à vis, 15x110 boost", "steererKind")]
     [InlineData("fork", "serraggio a vite, 15x110 boost", "steererKind")]
     [InlineData("rear wheel", "disc, 4 bolts included, 12x142", "rotorFixing")]
