@@ -5,13 +5,13 @@ internal sealed partial class LineScan
 {
     /// <summary>Words for how many speeds there are, which stand before their number.</summary>
     private static bool IsSpeedWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "speeds" or "gears" or "gange" or "gangzahl" or "ganganzahl" or "schaltstufen" or "schaltgange" or "vitesses" or "velocidades" or "marchas" or "velocita" or "rapporti" or "marce" or "rapports" or "versnellingen" or "schakelstanden" or "speedcount";
+        item.Kind == SpecTokenKind.Word && item.Text is "speeds" or "gears" or "gange" or "gangzahl" or "ganganzahl" or "schaltstufen" or "schaltgange" or "vitesses" or "velocidades" or "marchas" or "velocita" or "rapporti" or "marce" or "rapports" or "versnellingen" or "schakelstanden" or "speedcount" or "vel" or "vit" or "velocidad" or "vitesse" or "versn";
 
     private bool IsDrive => _slot == Slot.Chain || _slot == Slot.Cassette || _slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur || _slot == Slot.RearShifter || _slot == Slot.Crankset || _slot == Slot.Chainring;
 
     /// <summary>The number is the last of its clause, or what shifts it is said right behind.</summary>
     private bool EndsClause(int i) =>
-        i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || IsSignal(_items[i + 1]);
+        i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || IsSignal(_items[i + 1]) || (i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 2].Kind == SpecTokenKind.Word);
 
     private static bool IsSignal(SpecItem item) => item.Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal));
 

@@ -145,7 +145,13 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            if (_items[i].Text == "standaard" && i > first && _slot == Slot.Pedals && _items[i - 1].IsFraction && i == last)
+            {
+                // "9/16 standaard".
+                continue;
+            }
+
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Text is "draad" or "schroefdraad" or "pedaaldraad" or "maat" or "pedalen" or "uitvoering" or "lengte" or "breedte" || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
             {
                 // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
                 continue;

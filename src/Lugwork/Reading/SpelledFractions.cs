@@ -47,7 +47,7 @@ internal static class SpelledFractions
 
             text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
             inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
-            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || (fraction == "9/16" && i + 1 < tokens.Count && tokens[i + 1].Text is "thread" or "threads" or "threaded" or "axle" or "axles" or "pedal" or "pedals" or "gewinde" or "draad" or "pedale" or "pedalen") || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
             {
                 best = (i + 1, fraction);
             }
