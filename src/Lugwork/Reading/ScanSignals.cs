@@ -16,6 +16,12 @@ internal sealed partial class LineScan
     private bool SpeedsOfOther(string other, string own)
     {
         int speeds = _items.FindIndex(i => i.Unit == "speed" && !i.Used);
+        if (_slot == Slot.RearDerailleur && speeds >= 0 && speeds + 1 < _items.Count && IsSprockets(_items[speeds + 1].Text) && _items.FindAll(i => i.Is(other)) is { Count: <= 1 } named && named.TrueForAll(i => i == _items[speeds + 1]))
+        {
+            // "Para siete piñones": over how many it shifts.
+            return false;
+        }
+
         return speeds >= 0 && _items.FindLastIndex(i => i.Unit == "speed" && !i.Used) == speeds && Clause(speeds, other) && Anywhere(own) < 0 && Anywhere("t:chain") < 0;
     }
 

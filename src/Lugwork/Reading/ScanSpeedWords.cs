@@ -27,6 +27,7 @@ internal sealed partial class LineScan
     {
         int word = i - 1;
         word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
+        word -= word > 0 && _items[word].IsSign('.') ? 1 : 0;
         word -= word > 0 && _items[word].Is("m:rear") && _items[word].Terms.Length == 1 ? 1 : 0;
         return word >= 0 && IsSpeedWord(_items[word]) && !(word > 0 && (_items[word - 1].IsNumber || _items[word - 1].Is("m:max") || _items[word - 1].Is("m:front") || _items[word - 1].Is("m:or")));
     }
@@ -56,7 +57,8 @@ internal sealed partial class LineScan
 
         if (_items[before] is not { Kind: SpecTokenKind.Sign, IsFraction: true })
         {
-            return false;
+            // "Inalámbrico de 12".
+            return _items[i - 1].Text != "a" && (_items[before].Is("v:ShiftSignal=wireless") || _items[before].Is("m:electronic") || _items[before].Text is "mecanico" or "meccanico" or "mecanique");
         }
 
         before -= before > 0 && _items[before - 1].Kind == SpecTokenKind.Sign ? 1 : 0;

@@ -104,9 +104,13 @@ internal sealed partial class LineScan
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "van" or "mit") ? i - 2 : i - 1;
         word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
-        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
+        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 20 and <= 56 } && (_items[i].Value >= 26 || HasSmallCircle) && !HasMark(i, "m:max") && !HasMark(i, "m:min")
             && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i] && !(Values.ContainsKey("boltCircle") && (o.Used || o.Unit is "arms" or "holes" or "speed")));
     }
+
+    /// <summary>The circle that was read is one of the small rings of a triple.</summary>
+    private bool HasSmallCircle =>
+        Values.TryGetValue("boltCircle", out LineFinding? circle) && (circle.Key.EndsWith("x64", StringComparison.Ordinal) || circle.Key.EndsWith("x58", StringComparison.Ordinal) || circle.Key.EndsWith("x74", StringComparison.Ordinal));
 
     /// <summary>Another step of a list that ends in teeth: 50/34T, 42-32-24T.</summary>
     private bool Chained(int i) => i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-')) && _items[i + 2].IsNumber && _items[i + 2].Unit == "teeth";

@@ -60,6 +60,7 @@ internal sealed partial class SetAside
         Tolerances(first, last);
         NutsOfAxle(first, last);
         SaddleOfBrake(first, last);
+        CrownsOfCassette(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -220,6 +221,18 @@ internal sealed partial class SetAside
             if (_items[i] is { Text: "sattel", IsFraction: false } && _items[i].Is("t:saddle"))
             {
                 Replace(i, "t:caliper");
+            }
+        }
+    }
+
+    /// <summary>"Lleva nueve coronas", "11 corone 10-42": as many sprockets of a cassette, by a word that is one for a chainring too.</summary>
+    private void CrownsOfCassette(int first, int last)
+    {
+        for (int i = first + 1; i <= last && _slot == Slot.Cassette; i++)
+        {
+            if (_items[i] is { Text: "coronas" or "corone" or "couronnes" } && _items[i].Is("t:chainring") && _items[i - 1] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 13 })
+            {
+                Replace(i, "t:cassette");
             }
         }
     }
