@@ -86,7 +86,7 @@ internal static class MarkWords
         ("u:cm", "cm"),
         ("u:in", "in, inch, inches, zoll, zollig, pouce, pouces, pulgada, pulgadas, pollice, pollici, duim"),
         ("u:kg", "kg, kilo, kilos, kilogramm, kilogram, kgs, kilograms, kilogrammes, kilogramme, kilogramos, chilogrammi, kilogrammi, kilogrammen, chili, quilos"),
-        ("u:lb", "lb, lbs, pound, pounds, libra, libras, libbra, libbre, livre, livres"),
+        ("u:lb", "lb, lbs, pound, pounds, libra, libras, libbra, libbre"),
         ("u:g", "g, gr, gram, grams, gramm, grammes, gramos, grammi"),
         ("u:deg", "deg"),
         ("u:teeth", "t, teeth, tooth, toother, toothers, zahner, zahne, zahn, z, dents, dientes, denti, tanden, tands, zahnen, zahnig, zahniges, zahnige, dts, dtes, dte, zahnezahl, zahnzahl, tooth count, number of teeth, anzahl zahne"),

@@ -127,7 +127,6 @@ internal static class PairedWords
         ("v:DropperRouting=external", "cavo, filo, guaina", "che passa fuori, passa fuori, fuori, fuori dal telaio, all'esterno, passa all'esterno, che passa all'esterno, a vista, che passa esterno", false),
         ("v:DropperRouting=internal", "kabel, leiding", "loopt binnendoor, binnendoor, door het frame, loopt door het frame, gaat door het frame, gaat binnendoor, aan de binnenkant, loopt binnenin", false),
         ("v:DropperRouting=external", "kabel, leiding", "loopt buitenom, buitenom, buiten het frame, langs het frame, loopt langs het frame, gaat buitenom, aan de buitenkant, loopt buitenlangs, buitenlangs", false),
-        ("v:ShiftSignal=wired", "elettronico, elettronica, elettronico 2x, elettronico a", "col filo, con il filo, con filo, a filo, (filo), (con filo), (a filo), (con cavo), (cavo)", false),
         ("v:ShiftSignal=wired", "elektronisch, elektronische, elektronischer, elektronisches", "(kabel), (mit kabel), (kabelgebunden), mit verkabelung, (met kabel), (met draad), met snoertje", false),
         ("v:ShiftSignal=wired", "electronic, electronico, electronica, electronique", "(cable), (cabled), (con cable), (avec cable), (par cable), (wire), (wires), (filaire)", false),
         ("v:ShiftSignal=wireless", "schakelknoppen, schakelknopjes, schakelaars, schakelaar, shifter, shifters, knoppen, knopjes, versteller, verstellers", "zonder draad, zonder draden, zonder draadje", false),

@@ -264,7 +264,17 @@ internal sealed partial class LineScan
         Stones();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            UnitBefore(i);
+            if (!HasMark(i, "m:max"))
+            {
+                UnitBefore(i);
+            }
+
+            if (i + 1 < _items.Count && Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 60 and <= 450 } && _items[i + 1].Text is "livres")
+            {
+                // Also "delivered" without its accent, so that it is a unit of riders alone.
+                _items[i].Unit = "lb";
+            }
+
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
                 continue;
