@@ -264,7 +264,7 @@ internal sealed partial class LineScan
         Stones();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!HasMark(i, "m:max"))
+            if (!_items.Exists(o => o.Is("m:max") || o.Is("t:limit") || o.Is("m:anyload") || o.Text.StartsWith("max", StringComparison.Ordinal)))
             {
                 UnitBefore(i);
             }
