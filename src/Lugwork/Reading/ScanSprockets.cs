@@ -129,7 +129,7 @@ internal sealed partial class LineScan
                 return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
             }
 
-            if ((_items[j].IsTopic && !_items[j].Is("m:rear")) || _items[j].Text is "de" or "da" or "di")
+            if ((_items[j].IsTopic && !_items[j].Is("m:rear") && !_items[j].Is("n:colour")) || _items[j].Text is "de" or "da" or "di")
             {
                 // "Cambio de pastillas de 10": a change of something.
                 return false;

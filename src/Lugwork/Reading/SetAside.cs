@@ -62,6 +62,7 @@ internal sealed partial class SetAside
         NotBoost(first, last);
         NutsOfAxle(first, last);
         SaddleOfBrake(first, last);
+        CrownsOfCassette(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -147,7 +148,13 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            if (_items[i].Text == "standaard" && i > first && _slot == Slot.Pedals && _items[i - 1].IsFraction && i == last)
+            {
+                // "9/16 standaard".
+                continue;
+            }
+
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Text is "draad" or "schroefdraad" or "pedaaldraad" or "maat" or "pedalen" or "uitvoering" or "lengte" or "breedte" || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
             {
                 // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
                 continue;
@@ -216,6 +223,18 @@ internal sealed partial class SetAside
             if (_items[i] is { Text: "sattel", IsFraction: false } && _items[i].Is("t:saddle"))
             {
                 Replace(i, "t:caliper");
+            }
+        }
+    }
+
+    /// <summary>"Lleva nueve coronas", "11 corone 10-42": as many sprockets of a cassette, by a word that is one for a chainring too.</summary>
+    private void CrownsOfCassette(int first, int last)
+    {
+        for (int i = first + 1; i <= last && _slot == Slot.Cassette; i++)
+        {
+            if (_items[i] is { Text: "coronas" or "corone" or "couronnes" } && _items[i].Is("t:chainring") && _items[i - 1] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 13 })
+            {
+                Replace(i, "t:cassette");
             }
         }
     }

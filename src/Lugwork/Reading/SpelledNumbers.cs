@@ -80,7 +80,7 @@ internal static class SpelledNumbers
             return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
         }
 
-        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore");
+        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore" or "inalambrico" or "wireless" or "electronico" or "elettronico" or "mecanico" or "meccanico");
     }
 
     /// <summary>"Four unevenly spaced arms": one or two words for how they stand between the number and what is counted.</summary>
