@@ -31,7 +31,7 @@ internal sealed partial class LineScan
         "steererLength" when Clauses(_items[value.First].Clause).Any(o => o.Text is "can" or "could" or "needed" or "need" or "kann" or "konnte" or "notig" or "peut" or "puede" or "puo" or "kan" or "nodig") => "the steerer can be brought to this length, and need not have it",
         "crankLength" when _items.FindIndex(o => Free(_items.IndexOf(o)) && o is { Unit: "" or "mm", IsFraction: false, Value: >= 160 and <= 180 } && o.Value != _items[value.Last].Value) >= 0 => "the line has two lengths",
         "mass" when Anywhere("t:loadlimit") >= 0 || Clauses(_items[value.First].Clause).Any(o => o.Text is "limit" or "limite" or "limiet") => "a limit is no mass",
-        "signal" or "mount" or "steererKind" or "bead" or "hold" or "actuation" or "hubBrake" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
+        "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
 
@@ -122,9 +122,38 @@ internal sealed partial class LineScan
         int next = value.Last + 1;
         next += next < _items.Count && _items[next].Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "zum" or "om" or "di" or "en" or "te" ? 1 : 0;
         next += next < _items.Count && _items[next].Text is "te" or "het" or "la" or "le" ? 1 : 0;
-        bool behind = next < _items.Count && _items[next].Clause == _items[value.Last].Clause && IsStrange(next) && !_items[next].Used;
+        bool behind = next < _items.Count && _items[next].Clause == _items[value.Last].Clause && IsStrange(next) && !_items[next].Used && IsWeak(value);
         int before = value.First - 1;
         bool aim = before == 1 && SetAside.IsFor(_items[before]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
         return behind || aim;
+    }
+
+    /// <summary>The everyday words of which a word behind them can make another thing.</summary>
+    private bool IsWeak(LineFinding value)
+    {
+        string word = _items[value.First].Text;
+        return value.Field switch
+        {
+            "signal" => _slot == Slot.RearDerailleur && StartsWithWord(word, "via", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
+            "mount" => _slot == Slot.RearDerailleur && !StartsWithWord(word, "hangerless", "udh"),
+            "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
+            "actuation" => _items[value.First].IsNumber,
+            "bead" => _items[value.Last + 1].Text is "jacke" or "bici" or "bicicleta" or "velo" or "fiets" or "bike" or "fahrrad" or "patch",
+            "hubBrake" => _items[value.Last + 1].Text is "ausgebaut" or "gewunscht" or "gesucht" or "shoes" or "shoe" or "arm" or "tausch",
+            _ => false,
+        };
+    }
+
+    private static bool StartsWithWord(string text, params ReadOnlySpan<string> words)
+    {
+        foreach (string word in words)
+        {
+            if (text.StartsWith(word, StringComparison.Ordinal) && (text.Length == word.Length || text[word.Length] == ' '))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }
