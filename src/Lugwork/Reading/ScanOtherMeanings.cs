@@ -5,6 +5,14 @@ internal sealed partial class LineScan
 {
     private void OtherMeanings()
     {
+        if (Environment.GetEnvironmentVariable("DBG") != null) Console.WriteLine(_slot.Key + ": " + string.Join(" | ", _items.Select(i => i.Text + "{" + string.Join(",", i.Terms) + "}" + i.Clause + i.Unit)));
+        int wanted = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text is "gesucht" or "gewunscht" or "wanted" or "cercasi" or "busco" or "gezocht" or "recherche");
+        if (wanted >= 0)
+        {
+            Several("", [], wanted, wanted, "what is looked for is not what there is");
+            return;
+        }
+
         foreach (LineFinding value in Values.Values)
         {
             string? reason = OtherMeaning(value);
@@ -20,10 +28,12 @@ internal sealed partial class LineScan
     {
         "shell" when IsDropOfBracket(value) => "the figure can be how high or low the bottom bracket is",
         "shell" when IsOfRebuilding(value) => "the word can say where the part comes from",
-        "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) => "a length over locknuts is the width of the hub",
+        "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) || (value.Last + 1 < _items.Count && _items[value.Last + 1] is { Text: "over", IsFraction: false } over && over.Is("t:spacing")) => "a length over locknuts is the width of the hub",
         "rearBrake" or "frontBrake" when IsMountOfLackingPart() => "what is named can be a part that does not come with it",
         "front" when IsTravelOnAxle(value) => "the first figure can be the travel",
         "largestRearRotor" when IsRotorBesideFork(value) => "the rotor can be the one of the fork",
+        "seatTubeOutside" when Clauses(_items[value.Last].Clause).Any(o => o.Text is "top" or "down" or "oberrohr" or "unterrohr" or "horizontal" or "orizzontale" or "superior" or "bovenbuis" or "onderbuis") => "the figure can be another tube's",
+        "body" when value.First > 0 && (_items[value.First - 1].Is("m:swap") || (value.First > 1 && SetAside.IsFor(_items[value.First - 1]) && _items[value.First - 2].Is("m:lockringthread"))) => "the body can be one that goes on, or one that a thing is for",
         "seatTube" when _slot == Slot.Frame && HasSleeveBehind(value) => "a sleeve is named, and the figure can be of either side",
         "frontLips" when IsLipsOfOther(value) => "the lips can be of another fork, or may change",
         "clamp" or "bar" when IsRise(value) => "the figure can be the rise",
@@ -49,7 +59,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Rebuilt with american bottom bracket 68": the name of a place, and a word for the work of a mechanic.</summary>
     private bool IsOfRebuilding(LineFinding value) =>
-        Enumerable.Range(value.First, value.Last - value.First + 1).Any(j => Array.IndexOf(PlaceNames, _items[j].Text) >= 0)
+        value.Key.StartsWith("American", StringComparison.Ordinal)
         && _items.Exists(o => o.Text is "rebuilt" or "rebuild" or "aufgebaut" or "aufbau" or "remonte" or "remontee" or "rimontato" or "ricostruito" or "reconstruido" or "montado" or "herbouwd" or "opgebouwd" or "heropgebouwd");
 
     private static bool IsLocknut(SpecItem item) =>
@@ -63,22 +73,22 @@ internal sealed partial class LineScan
     {
         int width = value.First;
         return _slot == Slot.Fork && width > 0 && width < value.Last && _items[width - 1].Is("t:fork") && _items[width] is { IsNumber: true, Unit: "mm" } && width + 1 < _items.Count
-            && _items[width + 1].Kind == SpecTokenKind.Word == !_items[width + 1].IsNumber && !Links(_items[width + 1]) && !_items[width + 1].Is("t:spacing") && !_items[width + 1].Is("n:width") && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0;
+            && (_items[width + 1].IsSign('x') ? _items[width + 1].End - _items[width + 1].Start > 1 : !_items[width + 1].IsNumber && !Links(_items[width + 1])) && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0 && Anywhere("t:travel") < 0;
     }
 
     /// <summary>"Single crown fork, up to 180 disc": nothing of the line is of the rear.</summary>
     private bool IsRotorBesideFork(LineFinding value)
     {
         int from = _items[value.First].Clause - 1;
-        return _slot == Slot.Frame && Anywhere("m:rear") < 0 && _items.Exists(o => o.Clause >= from && o.Clause <= _items[value.First].Clause && o.Start < value.Start && (o.Is("t:fork") || o.Terms.Any(t => t.StartsWith("v:CrownsAllowed=", StringComparison.Ordinal))));
+        return _slot == Slot.Frame && Anywhere("m:rear") < 0 && _items.Exists(o => o.Clause >= from && o.Clause <= _items[value.First].Clause && o.Start < value.Start && (o.Is("t:fork") || o.Terms.Any(t => t.StartsWith("v:CrownsAllowed=", StringComparison.Ordinal) || t.StartsWith("v:CrownType=", StringComparison.Ordinal))));
     }
 
     /// <summary>"Tija 27.2 con casquillo", "tige 27,2 avec bague".</summary>
     private bool HasSleeveBehind(LineFinding value)
     {
-        for (int j = value.Last + 1; j + 1 < _items.Count && j <= value.Last + 3 && _items[j].Clause == _items[value.Last].Clause && !_items[j].IsNumber; j++)
+        for (int j = value.Last + 1; j < _items.Count && j <= value.Last + 3 && _items[j].Clause == _items[value.Last].Clause && !_items[j].IsNumber; j++)
         {
-            if (SetAside.IsWith(_items[j]) && _items[j + 1].Text is "casquillo" or "casquillos" or "buchse" or "bague" or "fourreau" or "bussola" or "boccola" or "bus" or "huls" or "hulse" or "insert" or "inserto" or "einsatz" or "liner" or "sleeve" or "douille" or "manchon" or "camisa" or "manicotto" or "manguito")
+            if (_items[j].Is("m:sleeve") || (j + 1 < _items.Count && SetAside.IsWith(_items[j]) && _items[j + 1].Text is "casquillo" or "casquillos" or "buchse" or "bague" or "fourreau" or "bussola" or "boccola" or "bus" or "huls" or "hulse" or "insert" or "inserto" or "einsatz" or "liner" or "sleeve" or "douille" or "manchon" or "camisa" or "manicotto" or "manguito"))
             {
                 return true;
             }
