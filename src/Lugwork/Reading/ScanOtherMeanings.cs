@@ -5,7 +5,6 @@ internal sealed partial class LineScan
 {
     private void OtherMeanings()
     {
-        if (Environment.GetEnvironmentVariable("DBG") != null) Console.WriteLine(_slot.Key + ": " + string.Join(" | ", _items.Select(i => i.Text + "{" + string.Join(",", i.Terms) + "}" + i.Clause + i.Unit)));
         int wanted = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text is "gesucht" or "gewunscht" or "wanted" or "cercasi" or "busco" or "gezocht" or "recherche");
         if (wanted >= 0)
         {
@@ -28,7 +27,7 @@ internal sealed partial class LineScan
     {
         "shell" when IsDropOfBracket(value) => "the figure can be how high or low the bottom bracket is",
         "shell" when IsOfRebuilding(value) => "the word can say where the part comes from",
-        "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) || (value.Last + 1 < _items.Count && _items[value.Last + 1] is { Text: "over", IsFraction: false } over && over.Is("t:spacing")) => "a length over locknuts is the width of the hub",
+        "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) || _items.Exists(o => o.Text is "over" && o.Is("t:spacing")) => "a length over locknuts is the width of the hub",
         "rearBrake" or "frontBrake" when IsMountOfLackingPart() => "what is named can be a part that does not come with it",
         "front" when IsTravelOnAxle(value) => "the first figure can be the travel",
         "largestRearRotor" when IsRotorBesideFork(value) => "the rotor can be the one of the fork",
@@ -36,11 +35,22 @@ internal sealed partial class LineScan
         "body" when value.First > 0 && (_items[value.First - 1].Is("m:swap") || (value.First > 1 && SetAside.IsFor(_items[value.First - 1]) && _items[value.First - 2].Is("m:lockringthread"))) => "the body can be one that goes on, or one that a thing is for",
         "seatTube" when _slot == Slot.Frame && HasSleeveBehind(value) => "a sleeve is named, and the figure can be of either side",
         "frontLips" when IsLipsOfOther(value) => "the lips can be of another fork, or may change",
+        "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
+        "travel" when Clauses(_items[value.First].Clause).Any(o => o.Text is "genutzt" or "genutzter" or "when" or "locked" or "gesperrt" or "bloque" or "bloqueada" or "bloccata" or "vergrendeld") => "the travel can be a part of the whole",
+        "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
+        "hub" or "front" or "rear" when IsHubOfOther(value) => "the word beside the width can mean another thing",
+        "innerWidth" when IsInsideOfOther(value) => "the inside can be of another thing",
+        "frontBrake" when _slot == Slot.Fork && value.Last + 1 == _items.Count - 1 && _items[^1].Is("t:caliper") => "the mount can be the one of a caliper",
+        "frontBrake" when _slot == Slot.Fork && value.First + 1 < value.Last && _items[value.First + 1].Is("t:caliper") && _items[value.First + 2].IsNumber => "the mount can be the one of a caliper",
+        "boltCircle" when Anywhere("d:gone") >= 0 => "the bolts are no longer there",
+        "steererShape" when _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "lame" or "blades" or "legs" or "scheiden" or "fourreaux" or "foderi" or "steli" or "patas" or "poten" or "beine") => "what tapers can be the legs",
+        "steerer" when value.First > 0 && _items[value.First - 1].Is("n:bottle") => "the thread can be one of eyelets",
+        "speeds" when value.Last + 2 < _items.Count && _items[value.Last].UnitWord == "pasos" && _items[value.Last + 1].Text == "de" => "the steps can be of another thing",
         "clamp" or "bar" when IsRise(value) => "the figure can be the rise",
         "diameter" when IsInsideOfPost(value) => "the figure can be the inside of the post",
         "steererLength" when Clauses(_items[value.First].Clause).Any(o => o.Text is "can" or "could" or "needed" or "need" or "kann" or "konnte" or "notig" or "peut" or "puede" or "puo" or "kan" or "nodig") => "the steerer can be brought to this length, and need not have it",
         "crankLength" when _items.FindIndex(o => Free(_items.IndexOf(o)) && o is { Unit: "" or "mm", IsFraction: false, Value: >= 160 and <= 180 } && o.Value != _items[value.Last].Value) >= 0 => "the line has two lengths",
-        "mass" when Anywhere("t:loadlimit") >= 0 || Clauses(_items[value.First].Clause).Any(o => o.Text is "limit" or "limite" or "limiet") => "a limit is no mass",
+        "mass" when Anywhere("t:loadlimit") >= 0 || Anywhere("t:limit") >= 0 || Clauses(_items[value.First].Clause).Any(o => o.Text is "limit" or "limite" or "limiet") => "a limit is no mass",
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
@@ -73,7 +83,7 @@ internal sealed partial class LineScan
     {
         int width = value.First;
         return _slot == Slot.Fork && width > 0 && width < value.Last && _items[width - 1].Is("t:fork") && _items[width] is { IsNumber: true, Unit: "mm" } && width + 1 < _items.Count
-            && (_items[width + 1].IsSign('x') ? _items[width + 1].End - _items[width + 1].Start > 1 : !_items[width + 1].IsNumber && !Links(_items[width + 1])) && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0 && Anywhere("t:travel") < 0;
+            && (_items[width + 1].IsSign('x') ? _items[width + 1].End - _items[width + 1].Start > 1 : !Links(_items[width + 1])) && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0 && Anywhere("t:travel") < 0;
     }
 
     /// <summary>"Single crown fork, up to 180 disc": nothing of the line is of the rear.</summary>
@@ -99,6 +109,46 @@ internal sealed partial class LineScan
 
     private bool IsLipsOfOther(LineFinding value) =>
         Math.Abs(value.Last - value.First) < _items.Count && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "other" or "soon" or "will" or "can" or "could" or "washer" or "washers" or "konnen" or "kann" or "bald" or "andere" or "anderen" or "andrer" or "alte" or "alten" or "ancienne" or "autre" or "bientot" or "peuvent" or "otra" or "vieja" or "pueden" or "altra" or "vecchia" or "possono" or "ander" or "oude" or "kunnen" or "kan" or "vijlen" or "limar" or "limare" or "limer" or "feilen" or "abfeilen");
+
+    /// <summary>"Con cierre magnético 135", "fourche avec blocage 100", "12x157 descente en ville", "convertible en axe traversant 12x142".</summary>
+    private bool IsHubOfOther(LineFinding value)
+    {
+        if (value.First > 0 && _items[value.First - 1].Is("v:HubEnds=swappable"))
+        {
+            return true;
+        }
+
+        for (int j = 0; j < _items.Count; j++)
+        {
+            bool word = (_items[j].Is("m:qr") && value.Key is "R130" or "R135-QR" or "F100-QR9") || (_items[j].Is("m:dh") && value.Key == "R157-12DH");
+            if (!word || _items[j].Clause != _items[value.First].Clause)
+            {
+                continue;
+            }
+
+            bool of = j + 2 < _items.Count && _items[j + 1].Text is "de" or "di" or "del" or "della" or "en" && _items[j + 2].Clause == _items[j].Clause;
+            bool weak = _items[j].Text is "con" or "avec" or "en" or "bloccaggio" or "a" or "de" or "met" or "blocage" && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
+            bool bare = _slot == Slot.Fork && weak && !_items.Exists(o => o is { IsNumber: true, Value: 9 }) && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0;
+            if (bare || ((of || (j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && IsStrange(j + 1))) && (weak || _items[j].Is("m:dh"))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"30 de ancho interior del cuadro", "innen 30 mm Schlauch".</summary>
+    private bool IsInsideOfOther(LineFinding value)
+    {
+        int next = value.Last + 1;
+        next += next < _items.Count && (_items[next].Is("t:inner") || _items[next].Is("m:inside")) ? 1 : 0;
+        bool of = next + 1 < _items.Count && _items[next].Text is "de" or "del" or "della" or "du" or "des" or "der" or "van" or "of";
+        next += of ? 1 : 0;
+        next += of && next < _items.Count && _items[next].Text is "la" or "het" or "de" or "the" or "le" ? 1 : 0;
+        return next < _items.Count && next > value.Last && _items[next].Clause == _items[value.Last].Clause && Anywhere("t:rim") < 0 && Anywhere("t:wheel") < 0
+            && ((of && (IsStrange(next) || _items[next].Is("t:frame") || _items[next].Text == "caja")) || (_items[next].Is("t:tube") && next + 1 >= _items.Count) || (of && _items[next].Is("t:hub")));
+    }
 
     /// <summary>"Manillar 35 mm de subida".</summary>
     private bool IsRise(LineFinding value)
@@ -135,7 +185,8 @@ internal sealed partial class LineScan
         bool behind = next < _items.Count && _items[next].Clause == _items[value.Last].Clause && IsStrange(next) && !_items[next].Used && IsWeak(value);
         int before = value.First - 1;
         bool aim = before == 1 && SetAside.IsFor(_items[before]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
-        return behind || aim;
+        bool brake = value.Field == "mount" && _slot == Slot.RearDerailleur && _items.Exists(o => o.Clause == _items[value.Last].Clause && o.Start > value.Start && (o.Is("t:brake") || o.Is("t:frontmech")));
+        return behind || aim || brake;
     }
 
     /// <summary>The everyday words of which a word behind them can make another thing.</summary>
@@ -147,7 +198,7 @@ internal sealed partial class LineScan
             "signal" => _slot == Slot.RearDerailleur && StartsWithWord(word, "via", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
             "mount" => _slot == Slot.RearDerailleur && !StartsWithWord(word, "hangerless", "udh"),
             "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
-            "actuation" => _items[value.First].IsNumber,
+            "actuation" => true,
             "bead" => _items[value.Last + 1].Text is "jacke" or "bici" or "bicicleta" or "velo" or "fiets" or "bike" or "fahrrad" or "patch",
             "hubBrake" => _items[value.Last + 1].Text is "ausgebaut" or "gewunscht" or "gesucht" or "shoes" or "shoe" or "arm" or "tausch",
             _ => false,
