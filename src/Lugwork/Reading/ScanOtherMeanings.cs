@@ -28,7 +28,7 @@ internal sealed partial class LineScan
         "shell" when IsDropOfBracket(value) => "the figure can be how high or low the bottom bracket is",
         "shell" when IsOfRebuilding(value) => "the word can say where the part comes from",
         "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) || _items.Exists(o => o.Text is "over" && o.Is("t:spacing")) => "a length over locknuts is the width of the hub",
-        "rearBrake" or "frontBrake" when IsMountOfLackingPart() => "what is named can be a part that does not come with it",
+        "rearBrake" or "frontBrake" when IsMountOfLackingPart(value) => "what is named can be a part that does not come with it",
         "front" when IsTravelOnAxle(value) => "the first figure can be the travel",
         "largestRearRotor" when IsRotorBesideFork(value) => "the rotor can be the one of the fork",
         "seatTubeOutside" when Clauses(_items[value.Last].Clause).Any(o => o.Text is "top" or "down" or "oberrohr" or "unterrohr" or "horizontal" or "orizzontale" or "superior" or "bovenbuis" or "onderbuis") => "the figure can be another tube's",
@@ -43,7 +43,7 @@ internal sealed partial class LineScan
         "frontBrake" when _slot == Slot.Fork && value.Last + 1 == _items.Count - 1 && _items[^1].Is("t:caliper") => "the mount can be the one of a caliper",
         "frontBrake" when _slot == Slot.Fork && value.First + 1 < value.Last && _items[value.First + 1].Is("t:caliper") && _items[value.First + 2].IsNumber => "the mount can be the one of a caliper",
         "boltCircle" when Anywhere("d:gone") >= 0 => "the bolts are no longer there",
-        "steererShape" when _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "lame" or "blades" or "legs" or "scheiden" or "fourreaux" or "foderi" or "steli" or "patas" or "poten" or "beine") => "what tapers can be the legs",
+        "steererShape" when Anywhere("t:steerer") < 0 && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "lame" or "blades" or "legs" or "scheiden" or "fourreaux" or "foderi" or "steli" or "patas" or "poten" or "beine") => "what tapers can be the legs",
         "steerer" when value.First > 0 && _items[value.First - 1].Is("n:bottle") => "the thread can be one of eyelets",
         "speeds" when value.Last + 2 < _items.Count && _items[value.Last].UnitWord == "pasos" && _items[value.Last + 1].Text == "de" => "the steps can be of another thing",
         "clamp" or "bar" when IsRise(value) => "the figure can be the rise",
@@ -76,7 +76,8 @@ internal sealed partial class LineScan
         item.Kind == SpecTokenKind.Word && item.Text is "locknuts" or "locknut" or "kontermuttern" or "contre-ecrous" or "contratuercas" or "controdadi" or "contramoeren" or "old";
 
     /// <summary>"Soporte pinza PM 160 no incluido": a mount of a frame or fork is part of it.</summary>
-    private bool IsMountOfLackingPart() => _slot == Slot.Frame || _slot == Slot.Fork ? _denied.Exists(d => d.Is("d:kit")) : false;
+    private bool IsMountOfLackingPart(LineFinding value) =>
+        (_slot == Slot.Frame || _slot == Slot.Fork) && _denied.Exists(d => d.Is("d:kit") && d.Clause == _items[value.Last].Clause);
 
     /// <summary>"Fork 100 mm on 15 mm axle", "horquilla 100 mm eje 15": the figure with its unit right behind the fork, and the axle by a word of its own.</summary>
     private bool IsTravelOnAxle(LineFinding value)
