@@ -109,7 +109,7 @@ internal sealed partial class LineScan
     }
 
     private bool IsLipsOfOther(LineFinding value) =>
-        Math.Abs(value.Last - value.First) < _items.Count && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "other" or "soon" or "will" or "can" or "could" or "washer" or "washers" or "konnen" or "kann" or "bald" or "andere" or "anderen" or "andrer" or "alte" or "alten" or "ancienne" or "autre" or "bientot" or "peuvent" or "otra" or "vieja" or "pueden" or "altra" or "vecchia" or "possono" or "ander" or "oude" or "kunnen" or "kan" or "vijlen" or "limar" or "limare" or "limer" or "feilen" or "abfeilen");
+        Math.Abs(value.Last - value.First) < _items.Count && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "other" or "old" or "bent" or "soon" or "will" or "can" or "could" or "washer" or "washers" or "konnen" or "kann" or "bald" or "andere" or "anderen" or "andrer" or "alte" or "alten" or "ancienne" or "autre" or "bientot" or "peuvent" or "otra" or "vieja" or "pueden" or "altra" or "vecchia" or "possono" or "ander" or "oude" or "kunnen" or "kan" or "vijlen" or "limar" or "limare" or "limer" or "feilen" or "abfeilen");
 
     /// <summary>"Con cierre magnético 135", "fourche avec blocage 100", "12x157 descente en ville", "convertible en axe traversant 12x142".</summary>
     private bool IsHubOfOther(LineFinding value)
@@ -156,7 +156,7 @@ internal sealed partial class LineScan
     {
         int next = value.Last + 1;
         next += next < _items.Count && _items[next].Text is "de" or "di" or "of" or "d" or "van" ? 1 : 0;
-        return next < _items.Count && _items[next].Clause == _items[value.Last].Clause && _items[next].Text is "subida" or "alzado" or "elevacion" or "alzata" or "rialzo" or "rise" or "elevation" or "relevement" or "erhohung" or "anstieg" or "stijging" or "verhoging" or "avance" or "alcance" or "longueur" or "largo" or "lunghezza" or "lengte";
+        return next < _items.Count && _items[next].Clause == _items[value.Last].Clause && _items[next].Text is "subida" or "alzado" or "elevacion" or "alzata" or "relevage" or "rialzo" or "rise" or "elevation" or "relevement" or "erhohung" or "anstieg" or "stijging" or "verhoging" or "avance" or "alcance" or "longueur" or "largo" or "lunghezza" or "lengte";
     }
 
     /// <summary>"Seatpost outside 27.2 inside 24": how wide it is inside is no size of a post. "Canotto 25.4 sterzo": nor is a steerer.</summary>
@@ -167,9 +167,10 @@ internal sealed partial class LineScan
             return false;
         }
 
+        bool beside = FigureCount == 1 && value.First > 0 && (_items[value.First - 1].Is("t:inner") || _items[value.First - 1].Is("m:inside"));
         bool sides = _items.Exists(o => o.Is("m:outside")) && _items.Exists(o => o.Is("m:inside") || o.Is("t:inner")) && _items.Exists(o => o.IsNumber && o.Value is > 20 and < 40 && o.Value != _items[value.First].Value);
         bool steerer = value.Last + 1 < _items.Count && _items[value.Last + 1].Text is "sterzo" or "direccion" or "steuersatz" or "balhoofd";
-        return sides || steerer;
+        return sides || beside || steerer;
     }
 
     /// <summary>"Via cable TV", "nessun filo scoperto", "Faltmantel Jacke", "glue for tubular": a value that was read from words alone, a word that is not known right behind it or a thing that it is for before it.</summary>
@@ -187,6 +188,8 @@ internal sealed partial class LineScan
         int before = value.First - 1;
         bool aim = before == 1 && SetAside.IsFor(_items[before]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
         bool brake = value.Field == "mount" && _slot == Slot.RearDerailleur && _items.Exists(o => o.Clause == _items[value.Last].Clause && o.Start > value.Start && (o.Is("t:brake") || o.Is("t:frontmech")));
+        aim |= value.Field == "hold" && value.First == 1 && SetAside.IsFor(_items[1]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
+        aim |= value.Field == "hubBrake" && before > 0 && SetAside.IsFor(_items[before]);
         return behind || aim || brake;
     }
 
@@ -196,11 +199,12 @@ internal sealed partial class LineScan
         string word = _items[value.First].Text;
         return value.Field switch
         {
-            "signal" => _slot == Slot.RearDerailleur && StartsWithWord(word, "via", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
+            "signal" => _slot == Slot.RearDerailleur && StartsWithWord(word, "via", "per", "senza", "sin", "ohne", "zonder", "sans", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
             "mount" => _slot == Slot.RearDerailleur && !StartsWithWord(word, "hangerless", "udh"),
             "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
             "actuation" => true,
             "bead" => _items[value.Last + 1].Text is "jacke" or "bici" or "bicicleta" or "velo" or "fiets" or "bike" or "fahrrad" or "patch",
+            "hold" => _items[value.Last + 1].Text is "glue" or "cement" or "kitt" or "kleber" or "mastic" or "colla",
             "hubBrake" => _items[value.Last + 1].Text is "ausgebaut" or "gewunscht" or "gesucht" or "shoes" or "shoe" or "arm" or "tausch",
             _ => false,
         };

@@ -84,7 +84,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && !_items.GetRange(Math.Min(circle, arms), Math.Abs(circle - arms)).Exists(o => o.Kind == SpecTokenKind.Word && o.Text.Length > 3 && o.Terms.IsEmpty) && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
+        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && !_items.GetRange(Math.Min(circle, arms), Math.Abs(circle - arms)).Exists(o => o.Kind == SpecTokenKind.Word && ((o.Text.Length > 3 && o.Terms.IsEmpty) || o.Text == "size" || o.Is("n:size"))) && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
         {
             Take("boltCircle", $"{_items[arms].Text}x{_items[circle].Text}", Math.Min(circle, arms), Math.Max(circle, arms));
         }
