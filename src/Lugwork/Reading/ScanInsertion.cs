@@ -91,9 +91,9 @@ internal sealed partial class LineScan
             limits.Insert(0, must);
         }
 
-        if (limits.Exists(l => Clause(l, "t:frame") && !Clauses(_items[l].Clause).Any(o => IsPostWord(o) || IsGoingIn(o))) || (_items.FindLastIndex(o => o.IsNumber || LimitOfWord(o).Length > 0) is int end && end + 1 < _items.Count && _items[end + 1].Is("t:length") && !_items[first + 1].Is("t:length")))
+        if (limits.Exists(l => Clause(l, "t:frame") && !Clauses(_items[l].Clause).Any(o => IsPostWord(o) || IsGoingIn(o))))
         {
-            // "Frame max 120", "80 min, 210 max length": of what it carries, and how long the post is.
+            // "Frame max 120": of what it carries.
             return false;
         }
 

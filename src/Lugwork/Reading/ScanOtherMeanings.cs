@@ -5,13 +5,6 @@ internal sealed partial class LineScan
 {
     private void OtherMeanings()
     {
-        int wanted = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text is "gesucht" or "gewunscht" or "wanted" or "cercasi" or "busco" or "gezocht" or "recherche");
-        if (wanted >= 0)
-        {
-            Several("", [], wanted, wanted, "what is looked for is not what there is");
-            return;
-        }
-
         foreach (LineFinding value in Values.Values)
         {
             string? reason = OtherMeaning(value);
@@ -121,13 +114,13 @@ internal sealed partial class LineScan
 
         for (int j = 0; j < _items.Count; j++)
         {
-            bool word = (_items[j].Is("m:qr") && value.Key is "R130" or "R135-QR" or "F100-QR9") || (_items[j].Is("m:dh") && value.Key == "R157-12DH");
+            bool word = (_items[j].Is("m:qr") && value.Key is "R130" or "R135-QR" or "F100-QR9") || (_items[j].Is("m:dh") && _items[j].Text is "descenso" or "descente" or "discesa" or "afdaling" && value.Key == "R157-12DH");
             if (!word || _items[j].Clause != _items[value.First].Clause)
             {
                 continue;
             }
 
-            bool of = j + 2 < _items.Count && _items[j + 1].Text is "de" or "di" or "del" or "della" or "en" && _items[j + 2].Clause == _items[j].Clause;
+            bool of = j + 2 < _items.Count && _items[j + 1].Text is "de" or "di" or "del" or "della" or "en" && _items[j + 2].Clause == _items[j].Clause && !_items[j + 2].IsNumber;
             bool weak = _items[j].Text is "con" or "avec" or "en" or "bloccaggio" or "a" or "de" or "met" or "blocage" && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
             bool bare = _slot == Slot.Fork && weak && !_items.Exists(o => o is { IsNumber: true, Value: 9 }) && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0;
             if (bare || ((of || (j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && IsStrange(j + 1))) && (weak || _items[j].Is("m:dh"))))
@@ -186,7 +179,7 @@ internal sealed partial class LineScan
         next += next < _items.Count && _items[next].Text is "te" or "het" or "la" or "le" ? 1 : 0;
         bool behind = next < _items.Count && _items[next].Clause == _items[value.Last].Clause && IsStrange(next) && !_items[next].Used && IsWeak(value);
         int before = value.First - 1;
-        bool aim = before == 1 && SetAside.IsFor(_items[before]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
+        bool aim = value.Field is "hold" or "hubBrake" && before == 1 && SetAside.IsFor(_items[before]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
         bool brake = value.Field == "mount" && _slot == Slot.RearDerailleur && _items.Exists(o => o.Clause == _items[value.Last].Clause && o.Start > value.Start && (o.Is("t:brake") || o.Is("t:frontmech")));
         aim |= value.Field == "hold" && value.First == 1 && SetAside.IsFor(_items[1]) && _items[0].Kind == SpecTokenKind.Word && _items[0].Terms.IsEmpty && _items[0].Text.Length > 3;
         aim |= value.Field == "hubBrake" && before > 0 && SetAside.IsFor(_items[before]);
@@ -199,8 +192,8 @@ internal sealed partial class LineScan
         string word = _items[value.First].Text;
         return value.Field switch
         {
-            "signal" => _slot == Slot.RearDerailleur && StartsWithWord(word, "via", "per", "senza", "sin", "ohne", "zonder", "sans", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
-            "mount" => _slot == Slot.RearDerailleur && !StartsWithWord(word, "hangerless", "udh"),
+            "signal" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("geschaltet" or "betatigt" or "bediend" or "commande" or "bedient") && StartsWithWord(word, "via", "per", "senza", "sin", "ohne", "zonder", "sans", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
+            "mount" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("type" or "bevestiging" or "aufnahme" or "befestigung" or "fixation" or "style") && !StartsWithWord(word, "hangerless", "udh"),
             "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
             "actuation" => true,
             "bead" => _items[value.Last + 1].Text is "jacke" or "bici" or "bicicleta" or "velo" or "fiets" or "bike" or "fahrrad" or "patch",
