@@ -141,7 +141,7 @@ internal static class ItemCutter
 
     /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing, and the mount is not taken.</summary>
     private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
-        i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "disc" or "disk" or "brake" or "rear" or "front" or "aufnahme" or "sockel" or "hinten" or "vorn"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
+        i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "aufnahme" or "sockel"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)

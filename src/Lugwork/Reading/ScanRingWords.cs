@@ -31,6 +31,11 @@ internal sealed partial class LineScan
     /// <summary>"Four unevenly spaced arms": a word or two for how they stand between.</summary>
     private bool IsArmsBehind(int i)
     {
+        if (Clauses(_items[i].Clause).Any(o => o.Is("d:gone")))
+        {
+            return false;
+        }
+
         for (int j = i + 1; j < _items.Count && j <= i + 3 && _items[j].Kind == SpecTokenKind.Word && _items[j].Clause == _items[i].Clause; j++)
         {
             if (IsArmWord(_items[j]))
@@ -93,7 +98,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
+        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && !_items.GetRange(Math.Min(circle, arms), Math.Abs(circle - arms)).Exists(o => o.Kind == SpecTokenKind.Word && ((o.Text.Length > 3 && o.Terms.IsEmpty) || o.Text == "size" || o.Is("n:size"))) && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
         {
             Take("boltCircle", $"{_items[arms].Text}x{_items[circle].Text}", Math.Min(circle, arms), Math.Max(circle, arms));
         }
