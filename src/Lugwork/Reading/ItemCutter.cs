@@ -106,6 +106,7 @@ internal static class ItemCutter
 
         Numbers(items);
         ItemNotes.Mend(items);
+        PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
         return items;
@@ -210,6 +211,12 @@ internal static class ItemCutter
     {
         for (int j = i + 1; j < items.Count && j <= i + 3 && items[j].Clause == items[i].Clause; j++)
         {
+            if (items[j].Is("m:and") && j + 2 < items.Count && items[j + 1].Text is "ec" or "zs" or "is" && items[j + 2].IsNumber)
+            {
+                // "EC44/40 below and EC44/28.6 above": the next one.
+                return false;
+            }
+
             if (items[j].IsNumber)
             {
                 return true;

@@ -207,7 +207,8 @@ internal sealed partial class LineScan
     /// <summary>"Ø 31,8 Mitte, Ø 22,2 Enden": a word for the ends of a bar beside a figure, in a line with a figure for its middle.</summary>
     private bool IsAtEnds(int i)
     {
-        bool behind = i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause;
+        bool sized = i > 1 && _items[i - 1].IsSign('\u00F8') && IsEnds(_items[i - 2].Text) && _items[i - 2].Clause == _items[i].Clause;
+        bool behind = sized || (i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause);
         bool before = i > 0 && IsEnds(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
         for (int j = i + 1; !behind && _items[i].Value is 22.2m or 23.8m && j < _items.Count && j <= i + 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
         {
@@ -229,7 +230,8 @@ internal sealed partial class LineScan
     {
         int stem = i + 1 < _items.Count && _items[i + 1].Is("t:stem") ? i + 1 : -1;
         bool with = stem > 0 && i > 0 && (SetAside.IsFor(_items[i - 1]) || (i > 1 && _items[i - 1].Text is "a" or "un" or "una" or "ein" or "einen" or "een" && SetAside.IsFor(_items[i - 2])));
-        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8'));
+        int place = stem > 0 ? stem : Link(i);
+        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8')) || (place > 0 && _items[place].Clause == _items[i].Clause && SetAside.IsAtStem(_items, place));
     }
 
     private void ReadHandlebar()
