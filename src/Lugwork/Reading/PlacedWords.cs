@@ -23,6 +23,16 @@ internal static class PlacedWords
                 case "standaard" when i + 1 < items.Count && items[i + 1] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: false } named && named.Terms.Any(t => t.StartsWith("v:Shell", StringComparison.Ordinal) || t.StartsWith("v:Hanger", StringComparison.Ordinal)):
                     items[i] = Word(items[i], "m:nothing");
                     break;
+                case "old" when items[i].Is("t:spacing") && i + 1 < items.Count && items[i + 1] is { IsNumber: true } figure && (figure.IsInch || figure.IsFraction):
+                    // "Old 1 inch threaded": an adjective, for no hub is measured in inches over its locknuts.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "franzosisch" or "francais" or "francese" or "frances" or "frans" when IsOfThread(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=French");
+                    break;
+                case "englisch" or "anglais" or "inglese" or "ingles" or "engels" or "english" when items[i].Terms.IsEmpty && IsOfThread(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=BSA");
+                    break;
                 case "motor" when IsBracket(items, i):
                     items[i] = Word(items[i], "t:bb");
                     break;
@@ -52,6 +62,10 @@ internal static class PlacedWords
         i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && !(i + 2 < items.Count && (items[i + 2].IsSign('x') || items[i + 2].IsSign('/')))
         && (items[i - 1].IsSign(':') || items[i - 1].IsSign('-') || items[i - 1].IsSign('='))
         && (IsOfBrake(items[i - 2]) || (i > 2 && items[i - 2].Kind == SpecTokenKind.Word && (items[i - 2].Is("m:rear") || items[i - 2].Is("m:front") || items[i - 2].Text is "mount" or "type" or "standard") && IsOfBrake(items[i - 3])));
+
+    /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign.</summary>
+    private static bool IsOfThread(List<SpecItem> items, int i) =>
+        i > 1 && (items[i - 1].IsSign(':') || items[i - 1].IsSign('=') || items[i - 1].IsSign('-')) && items[i - 2].Is("t:bb");
 
     private static bool IsOfBrake(SpecItem item) => item.Is("t:brake") || item.Is("t:caliper") || item.Is("m:disc") || item.Is("m:mounttabs");
 

@@ -70,7 +70,8 @@ internal sealed partial class SetAside
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
-            if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
+            bool lager = i > first && _items[i - 1].Text is "lager" && !_items[i - 1].IsFraction && _items[i].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal));
+            if (cup || lager || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
             {
                 return true;
             }
@@ -103,7 +104,7 @@ internal sealed partial class SetAside
     private bool IsLimitOfFork(int first, int last)
     {
         bool figure = false;
-        _crowns ??= _items.Exists(o => o.Is("v:CrownType=single") || o.Is("v:CrownsAllowed=single") || o.Is("v:CrownsAllowed=dual"));
+        _crowns ??= _items.Exists(o => o.Is("v:CrownType=single") || (o.Is("v:CrownType=dual") && o.End - o.Start > 6) || o.Is("v:CrownsAllowed=single") || o.Is("v:CrownsAllowed=dual"));
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
