@@ -313,6 +313,12 @@ internal static class ItemCutter
             return at;
         }
 
+        if (number.IsFraction && at + 1 < tokens.Count && tokens[at].Text is "de" or "di" && tokens[at + 1].Text is "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici")
+        {
+            // "7/8 de pouce".
+            at++;
+        }
+
         // "9f.": the German word for speeds cut short. "30e": a price.
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (at + 1 >= tokens.Count || tokens[at + 1].Kind == SpecTokenKind.Sign))
         {

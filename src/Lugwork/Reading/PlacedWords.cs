@@ -17,6 +17,11 @@ internal static class PlacedWords
                 case "o":
                     Letters(items, i);
                     break;
+                case "b" when i > 0 && items[i - 1].IsSign('(') && i + 3 < items.Count && items[i + 1].IsSign('/') && items[i + 2].Text == "o" && items[i + 3].IsSign(')'):
+                    // "IS41 / IS52 (b/o)": in Dutch, upper before lower, as the codes stand.
+                    items[i] = Word(items[i], "m:nothing");
+                    items[i + 2] = Word(items[i + 2], "m:nothing");
+                    break;
                 case "post" when IsPostOfBrake(items, i):
                     items[i] = Word(items[i], "m:pm");
                     break;

@@ -116,7 +116,7 @@ internal sealed partial class LineScan
 
         Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal") || _items[i].Is("v:SaddleRails=single-rail"));
         Words("Material", "material", OfWhole);
-        Words("UseCategory", "use");
+        ReadUse();
     }
 
     /// <summary>"27.2 | 350", "27.2-350": of two bare figures one is a diameter, and the other can only be the length.</summary>
@@ -252,7 +252,7 @@ internal sealed partial class LineScan
 
     private void ReadHandlebar()
     {
-        Words("UseCategory", "use");
+        ReadUse();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || IsRise(i))
