@@ -38,9 +38,18 @@ internal static class PlacedWords
                 case "englisch" or "anglais" or "inglese" or "ingles" or "engels" or "english" when items[i].Terms.IsEmpty && IsOfThread(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=BSA");
                     break;
-                case "motor" when IsBracket(items, i):
-                    items[i] = Word(items[i], "t:bb");
-                    break;
+            }
+        }
+    }
+
+    /// <summary>The words that mean a thing by the place where they stand on a frame.</summary>
+    public static void MendFrame(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i] is { Kind: SpecTokenKind.Word, Text: "motor" } && IsBracket(items, i))
+            {
+                items[i] = Word(items[i], "t:bb");
             }
         }
     }
@@ -64,7 +73,7 @@ internal static class PlacedWords
 
     /// <summary>"Rear brake: post 140", "disc mount rear - post 180mm": behind the brake and its sign, and before the size of a rotor.</summary>
     private static bool IsPostOfBrake(List<SpecItem> items, int i) =>
-        i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && !(i + 2 < items.Count && (items[i + 2].IsSign('x') || items[i + 2].IsSign('/')))
+        i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && (i + 2 >= items.Count || items[i + 2].IsSign(',') || items[i + 2].IsSign(';') || items[i + 2].IsSign(')') || items[i + 2].IsSign('.'))
         && (items[i - 1].IsSign(':') || items[i - 1].IsSign('-') || items[i - 1].IsSign('='))
         && (IsOfBrake(items[i - 2]) || (i > 2 && items[i - 2].Kind == SpecTokenKind.Word && (items[i - 2].Is("m:rear") || items[i - 2].Is("m:front") || items[i - 2].Text is "mount" or "type" or "standard") && IsOfBrake(items[i - 3])));
 

@@ -16,6 +16,25 @@ internal sealed partial class LineScan
                 Keep("cables", inside ? "through" : "outside", i, i);
             }
         }
+
+        OtherWayOfCover();
+    }
+
+    /// <summary>"Brake outside, gears inside": two ways in one line.</summary>
+
+    private void OtherWayOfCover()
+    {
+        if (!Values.TryGetValue("cables", out LineFinding? way))
+        {
+            return;
+        }
+
+        string other = way.Key == "through" ? "v:DropperRouting=external" : "v:DropperRouting=internal";
+        int at = _items.FindIndex(i => i.Is(other) && i != _items[way.First]);
+        if (at >= 0 && !Negated(at))
+        {
+            Several("cables", ["through", "outside"], Math.Min(at, way.First), Math.Max(at, way.Last), "the line says two different values");
+        }
     }
 
     private static bool IsCables(string word) =>

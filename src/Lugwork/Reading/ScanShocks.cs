@@ -63,7 +63,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && length < 0 && stroke >= 0; i++)
         {
             // "Dämpfer 210 mm, Hub 55 mm": the one figure that can be a length, of the shock itself.
-            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && TopicOf(i) is ""));
+            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && (TopicOf(i) is "" || (TopicOf(i) is "t:stroke" && i < stroke))));
             length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
