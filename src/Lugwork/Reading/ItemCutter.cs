@@ -106,6 +106,7 @@ internal static class ItemCutter
 
         Numbers(items);
         ItemNotes.Mend(items);
+        PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
         return items;
@@ -210,6 +211,12 @@ internal static class ItemCutter
     {
         for (int j = i + 1; j < items.Count && j <= i + 3 && items[j].Clause == items[i].Clause; j++)
         {
+            if (items[j].Is("m:and") && j + 2 < items.Count && items[j + 1].Text is "ec" or "zs" or "is" && items[j + 2].IsNumber)
+            {
+                // "EC44/40 below and EC44/28.6 above": the next one.
+                return false;
+            }
+
             if (items[j].IsNumber)
             {
                 return true;
@@ -304,6 +311,12 @@ internal static class ItemCutter
         if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
         {
             return at;
+        }
+
+        if (number.IsFraction && at + 1 < tokens.Count && tokens[at].Text is "de" or "di" && tokens[at + 1].Text is "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici")
+        {
+            // "7/8 de pouce".
+            at++;
         }
 
         // "9f.": the German word for speeds cut short. "30e": a price.

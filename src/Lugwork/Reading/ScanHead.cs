@@ -61,7 +61,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && SetAside.IsFor(_items[head - 1]) && Values.ContainsKey("clamp"))
+        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && (SetAside.IsFor(_items[head - 1]) || SetAside.IsAtStem(_items, head)) && Values.ContainsKey("clamp"))
         {
             // "Pour potence 31,8": the clamp that the bar is for.
             return;

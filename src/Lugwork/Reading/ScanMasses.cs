@@ -300,7 +300,7 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("UseCategory", "use");
+        ReadUse();
     }
 
     /// <summary>"With bicycle and bags": what stands before is added to it.</summary>

