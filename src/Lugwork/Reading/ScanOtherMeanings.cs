@@ -42,11 +42,25 @@ internal sealed partial class LineScan
         "clamp" or "bar" when IsRise(value) => "the figure can be the rise",
         "diameter" when IsInsideOfPost(value) => "the figure can be the inside of the post",
         "steererLength" when Clauses(_items[value.First].Clause).Any(o => o.Text is "can" or "could" or "needed" or "need" or "kann" or "konnte" or "notig" or "peut" or "puede" or "puo" or "kan" or "nodig") => "the steerer can be brought to this length, and need not have it",
-        "crankLength" when _items.FindIndex(o => Free(_items.IndexOf(o)) && o is { Unit: "" or "mm", IsFraction: false, Value: >= 160 and <= 180 } && o.Value != _items[value.Last].Value) >= 0 => "the line has two lengths",
+        "crankLength" when HasOtherLength(value) => "the line has two lengths",
         "mass" when Anywhere("t:loadlimit") >= 0 || Anywhere("t:limit") >= 0 || Clauses(_items[value.First].Clause).Any(o => o.Text is "limit" or "limite" or "limiet") => "a limit is no mass",
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
+
+    /// <summary>A second length that a crank can have.</summary>
+    private bool HasOtherLength(LineFinding value)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 160 and <= 180 } && _items[i].Value != _items[value.Last].Value)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>"BB 86 mm drop", "bb 92 height 335", "BB 92 cm": the name of a shell that is a word and a figure.</summary>
     private bool IsDropOfBracket(LineFinding value)
