@@ -26,6 +26,21 @@ internal static class BracketWords
                 continue;
             }
 
+            if (close == open + 2 && close + 1 < items.Count && (items[close + 1].IsSign(':') || items[close + 1].IsSign('=')) && (items[open + 1].Is("m:rear") || items[open + 1].Is("m:front")) && (items[open - 1].Is("t:brake") || items[open - 1].Is("m:mounttabs") || items[open - 1].Text is "mount"))
+            {
+                // "Disc mount (rear): IS".
+                int end = close + 1;
+                while (end < items.Count && items[end].Clause == items[close + 1].Clause)
+                {
+                    end++;
+                }
+
+                Join(items, open + 1, end, items[open - 1].Clause);
+                gone.Add(items[open]);
+                gone.Add(items[close]);
+                continue;
+            }
+
             if (close < 0 || !(close + 1 >= items.Count || items[close + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true }))
             {
                 continue;

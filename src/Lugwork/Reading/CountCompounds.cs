@@ -7,7 +7,7 @@ internal static class CountCompounds
     private const int Longest = 36;
 
     /// <summary>What is counted, and the longer spellings first.</summary>
-    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "velocita", "marce", "rapporti", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig"];
+    private static readonly string[] Stems = ["fach", "gang", "speed", "voudig", "versnelling", "velocita", "marce", "rapporti", "armig", "arm", "loch", "gaats", "gats", "bolt", "zahnig", "zoll"];
 
     private static readonly string[] Endings = ["", "e", "er", "es", "en", "em", "ig", "ige", "iger", "iges", "igen", "igem", "s"];
 
@@ -29,7 +29,7 @@ internal static class CountCompounds
         foreach (string stem in Stems)
         {
             int at = word.Text.IndexOf(stem, StringComparison.Ordinal);
-            if (at < 0 || (at == 0) != figure || (at > 0 && SpelledNumbers.Small(word.Text.AsSpan(0, at)) < 2))
+            if (at < 0 || (at == 0) != figure || (at > 0 && SpelledNumbers.Small(word.Text.AsSpan(0, at)) < (stem == "zoll" ? 1 : 2)))
             {
                 continue;
             }

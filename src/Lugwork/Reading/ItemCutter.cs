@@ -106,6 +106,7 @@ internal static class ItemCutter
 
         Numbers(items);
         ItemNotes.Mend(items);
+        PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
         return items;
@@ -141,7 +142,7 @@ internal static class ItemCutter
 
     /// <summary>"The rear brake is fine": between two words, or a word and a figure, and in small letters, "is" is no mount. Where the line has no small letters the case says nothing, and the mount is not taken.</summary>
     private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
-        i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "disc" or "disk" or "brake" or "rear" or "front" or "aufnahme" or "sockel" or "hinten" or "vorn"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
+        i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "aufnahme" or "sockel"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
@@ -210,6 +211,12 @@ internal static class ItemCutter
     {
         for (int j = i + 1; j < items.Count && j <= i + 3 && items[j].Clause == items[i].Clause; j++)
         {
+            if (items[j].Is("m:and") && j + 2 < items.Count && items[j + 1].Text is "ec" or "zs" or "is" && items[j + 2].IsNumber)
+            {
+                // "EC44/40 below and EC44/28.6 above": the next one.
+                return false;
+            }
+
             if (items[j].IsNumber)
             {
                 return true;
@@ -304,6 +311,12 @@ internal static class ItemCutter
         if (at < tokens.Count && tokens[at].Is('"') && IsClosingQuote(tokens, at))
         {
             return at;
+        }
+
+        if (number.IsFraction && at + 1 < tokens.Count && tokens[at].Text is "de" or "di" && tokens[at + 1].Text is "pouce" or "pouces" or "pulgada" or "pulgadas" or "pollice" or "pollici")
+        {
+            // "7/8 de pouce".
+            at++;
         }
 
         // "9f.": the German word for speeds cut short. "30e": a price.

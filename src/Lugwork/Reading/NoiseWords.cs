@@ -7,7 +7,7 @@ internal static class NoiseWords
 {
     public static ImmutableArray<(string Term, string Words)> Rows { get; } =
     [
-        ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed"),
+        ("n:width", "width, wide, breite, breit, largeur, large, ancho, anchura, de ancho, larghezza, largo mm, breedte, breed, huisbreedte, huis breedte, kastbreedte"),
         ("n:colour", "colour, color, colours, colors, farbe, farben, lackierung, couleur, coloris, colore, colori, kleur, kleuren, finish, paint, coloris cadre, lack, kleurstelling, colorway, colourway, lakkleur, verniciatura, pintura, peinture, tinta"),
         ("n:cut", "cut, uncut, cut at, cut to, gekurzt, ungekurzt, coupe, coupee, non coupe, coupe a, cortado, sin cortar, tagliato, non tagliato, ingekort, niet ingekort, left at, left long, trimmed to, sawn to, sawn off at, shortened to, abgesagt, abgesagt auf, gekurzt auf, raccourci, raccourci a, recoupe, recoupe a, recortado, recortado a, cortada, cortada a, cortado a, acorciato, accorciato, accorciato a, tagliata, tagliata a, tagliato a, afgezaagd, afgezaagd op, ingekort tot, ingekort op"),
         ("n:weight", "weight, gewicht, poids, peso, masse, weighs, wiegt, pese, pesa, weegt, weigh, weights, eigengewicht, gewicht netto, poids net, peso neto, peso netto, nettogewicht, masse a vide, own weight, bare weight, weight without, framegewicht, rahmengewicht, gabelgewicht"),

@@ -187,7 +187,7 @@ internal sealed partial class LineScan
         string seat = size.Key[(size.Key.LastIndexOf('-') + 1)..];
         decimal of = _items[start].Value;
         bool slashed = start == i && _items[start].Value is 26 or 27.5m or 28 or 29 or 700 or 650 && ((i + 1 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign('/') && !_items[i].Glued) || (i > 0 && _items[i - 1].IsSign('(')));
-        bool label = slashed || (start == i && IsInchesInWords(i)) || (start == i && (IsMetricLabel(i) || (_items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }))) || (start == i && _items[i].Value is 32 or 36 && _items[i].End - _items[i].Start > _items[i].Text.Length) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
+        bool label = slashed || (start == i && (IsInchesInWords(i) || IsSizeOfWheel(i))) || (start == i && (IsMetricLabel(i) || (_items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }))) || (start == i && _items[i].Value is 32 or 36 && _items[i].End - _items[i].Start > _items[i].Text.Length) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
         return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {
@@ -230,5 +230,5 @@ internal sealed partial class LineScan
 
     /// <summary>A dash or slash stands against the figure.</summary>
     private bool IsDashed(int i) =>
-        (i > 1 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued && !(_items[i - 2].Kind == SpecTokenKind.Word && _items[i - 2].Text.Length > 3)) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued);
+        (i > 1 && (_items[i - 1].IsSign('-') || _items[i - 1].IsSign('/')) && _items[i].Glued && !(_items[i - 2].Kind == SpecTokenKind.Word && _items[i - 2].Text.Length > 3)) || (i + 1 < _items.Count && (_items[i + 1].IsSign('-') || _items[i + 1].IsSign('/')) && _items[i + 1].Glued && !IsCompoundOfInches(i));
 }

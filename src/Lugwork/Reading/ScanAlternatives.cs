@@ -32,6 +32,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (offered && _items[used].Unit == "speed" && other > used && IsRangeOfTeeth(other))
+        {
+            // "12V / 10-45".
+            return;
+        }
+
         if (offered && IsLabelOfSize(other))
         {
             return;

@@ -30,7 +30,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (i + 3 < _items.Count && _items[i + 1].IsSign('x') && _items[i + 2].Text == "p" && Free(i + 3) && _items[i + 3].Value is 1 or 1.5m or 1.75m)
+            if (i + 3 < _items.Count && ((_items[i + 1].IsSign('x') && _items[i + 2].Text == "p") || (_items[i + 1].Text == "p" && _items[i + 2].IsSign('.'))) && Free(i + 3) && _items[i + 3].Value is 1 or 1.5m or 1.75m)
             {
                 Take(field, $"M{_items[i].Text}x{_items[i + 3].Text}", metric ? i - 1 : i, i + 3);
                 _items[i].Used = true;
@@ -71,9 +71,10 @@ internal sealed partial class LineScan
         bool metric = i > 0 && _items[i - 1].Text == "m" && _items[i].Glued && _items[i].Value is 9 or 10 or 14;
         bool inch = _items[i].IsFraction && _items[i].Value is 0.375m or 0.3125m;
         int found = -1;
+        bool bareNuts = _slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts;
         for (int j = Math.Max(0, i - Reach); (metric || inch) && j < _items.Count && j <= i + Reach; j++)
         {
-            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || (_items[j].Unit == "speed" && _items[j].UnitWord is "gang" or "gange" or "gangen") || IsTurnsBehind(j) || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && (TopicOf(j) is "t:pitch" || (Link(j) is >= 0 and int of && _items[of].Is("t:pitch"))));
+            bool turns = j != i && Free(j) && !_items[j].IsFraction && (inch ? _items[j].Value is 24 or 26 && (_items[j].Unit == "tpi" || (bareNuts && _items[j].Unit == "holes" && _items[j].UnitWord is "h") || (_items[j].Unit == "speed" && _items[j].UnitWord is "gang" or "gange" or "gangen") || IsTurnsBehind(j) || TopicOf(j) is "t:pitch" or "t:thread" or "t:axlethread") : _items[j].Value == 1 && _items[j].IsMillimetre && (TopicOf(j) is "t:pitch" || (Link(j) is >= 0 and int of && _items[of].Is("t:pitch"))));
             if (turns && found >= 0)
             {
                 return -1;
@@ -100,7 +101,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"26 hilos", "26 filets", "26 Gang": turns, without the inch that they are of.</summary>
-    private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && _items[j + 1].Text is "hilos" or "filets" or "fili" or "filetti" or "gang" or "gange" or "draden" or "gangen" or "threads" or "turns" or "spire" or "pas";
+    private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && _items[j + 1].Text is "h" or "gangs" or "hilos" or "filets" or "fili" or "filetti" or "gang" or "gange" or "draden" or "gangen" or "threads" or "turns" or "spire" or "pas";
 
     /// <summary>A pitch by its word or its letter: "P1.0", "pitch 1.5".</summary>
     private int PitchNear(int i)
@@ -162,7 +163,7 @@ internal sealed partial class LineScan
                 // "3/8-26": size and turns.
                 Take(field, $"{_items[i].Text}x{_items[i + 2].Text}", i, i + 2);
             }
-            else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted") || (FindMark(i, "m:nutted", 1) >= 0 && _items[i].IsFraction)) && Free(i) && SolidThread(i) is >= 0 and int turns)
+            else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted") || (FindMark(i, "m:nutted", 1) >= 0 && (_items[i].IsFraction || metric))) && Free(i) && SolidThread(i) is >= 0 and int turns)
             {
                 Take(field, $"{(_items[i].IsFraction ? "" : "M")}{_items[i].Text}x{_items[turns].Text}", Math.Min(metric ? i - 1 : i, turns), Math.Max(i, turns));
                 _items[i].Used = true;

@@ -21,5 +21,15 @@ internal sealed partial class LineScan
 
     /// <summary>"20 up": how far a bar goes up.</summary>
     private bool IsRise(int i) =>
-        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" or "back" or "zuruck" or "terug" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':'));
+        _slot == Slot.Handlebar && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 5 and <= 120 } && !Joins(i) && (IsRaised(i) || i + 1 < _items.Count && _items[i + 1].Text is "up" or "hoch" or "omhoog" or "back" or "zuruck" or "terug" && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && _items[i + 2].IsSign(':')));
+
+    /// <summary>"Alta 20", "relevé 20 mm", "20 de alza": the rise before or behind its word, where another figure can be the clamp.</summary>
+    private bool IsRaised(int i)
+    {
+        bool before = i > 0 && IsRiseWord(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
+        bool behind = i + 2 < _items.Count && _items[i + 1].Text is "de" or "di" && _items[i + 2].Text is "alza" or "altura" or "alto" or "rialzo" or "montee" or "releve";
+        return (before || behind) && _items[i].Value is >= 5 and <= 120 and not (25.4m or 26 or 31.8m or 35) && _items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: 25.4m or 26 or 31.8m or 35 });
+    }
+
+    private static bool IsRiseWord(string word) => word is "alta" or "alto" or "alza" or "rise" or "rialzo" or "rialzato" or "rialzata" or "releve" or "relevee" or "montee" or "erhohung" or "hochgezogen" or "verhoogd";
 }

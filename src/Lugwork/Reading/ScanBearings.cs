@@ -40,6 +40,11 @@ internal sealed partial class LineScan
             text += $"-{_items[first].Text}/{_items[first + 2].Text}";
             last = first + 2;
         }
+        else if (BothAngles(to + 1) is > 0 and int both)
+        {
+            text += $"-{_items[both].Text}/{_items[both].Text}";
+            last = both;
+        }
         else if (Anywhere("m:radial") >= 0)
         {
             text += "-radial";
@@ -76,8 +81,36 @@ internal sealed partial class LineScan
         return IsAngles(first) ? first : -1;
     }
 
+    /// <summary>"45 graden beide", "deux chanfreins à 45°", "both sides 45": the one angle behind the size that both of its faces have; -1 where none is.</summary>
+    private int BothAngles(int at)
+    {
+        int angle = -1;
+        bool both = false;
+        for (int i = at; i < _items.Count && i < at + 8; i++)
+        {
+            if (_items[i].IsNumber)
+            {
+                if (angle >= 0 || !Free(i) || _items[i].Unit is not ("deg" or "") || _items[i].Value is not (36 or 45))
+                {
+                    return -1;
+                }
+
+                angle = i;
+            }
+
+            both |= _items[i].Text is "beide" or "beidseitig" or "both" or "ambos" or "ambas" or "entrambi" or "entrambe" or "allebei" || _items[i].IsFraction && _items[i].Is("m:cups") && _items[i].Text is "both" or "beide" or "les" or "des" or "las" or "los" or "tous" or "an" or "aan" or "alle"
+                || (_items[i].Text is "chanfreins" or "chaflanes" or "smussi" or "fasen" or "chamfers" && i > 0 && _items[i - 1] is { Text: "deux" or "dos" or "due" or "zwei" or "two" or "both" });
+            if (_items[i].Is("m:or") || _items[i].Is("m:not"))
+            {
+                return -1;
+            }
+        }
+
+        return both ? angle : -1;
+    }
+
     private bool IsAngles(int i) =>
-        i >= 0 && i + 2 < _items.Count && Free(i) && _items[i].Value is 36 or 45 && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:and")) && Free(i + 2) && _items[i + 2].Value is 36 or 45;
+        i >= 0 && i + 2 < _items.Count && Free(i) && _items[i].Value is 36 or 45 && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x') || _items[i + 1].IsSign('-') || _items[i + 1].Is("m:and") || _items[i + 1].Text is "auf" or "op" or "by") && Free(i + 2) && _items[i + 2].Value is 36 or 45;
 
     /// <summary>6808, 6808 2RS: the number of a bearing, which says its size.</summary>
     private void NumberedBearings(string upper, string lower)

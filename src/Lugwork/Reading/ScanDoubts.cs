@@ -44,6 +44,10 @@ internal sealed partial class LineScan
         OtherPart();
         LeftFigures();
         DoubtfulFigures();
+        if (Doubts.Count == 0)
+        {
+            OtherMeanings();
+        }
     }
 
     private bool ReadAround(int clause, int clauses)

@@ -9,6 +9,12 @@ internal sealed partial class LineScan
     {
         NumberSprockets();
         JoinUses();
+        foreach (SpecItem item in _items)
+        {
+            // "116 pasos": links, by a word that is one for gears too.
+            item.Used |= item is { Unit: "speed", UnitWord: "pasos", Value: >= 80 and <= 160, IsFraction: false };
+        }
+
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (Pair(i, out int second) && !InTriple(i) && _items[i].Value == 0.5m && _items[second].IsFraction)

@@ -43,7 +43,7 @@ internal sealed partial class LineScan
             Values["headsetCables"] = cables with { Start = _items[outside].Start, First = outside };
         }
 
-        Words("UseCategory", "use");
+        ReadUse();
         Words("BrakeBolt", "rearBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("rearBrakeHole");
         Words("SeatBinder", "binder");
@@ -85,7 +85,7 @@ internal sealed partial class LineScan
             Values["frontLips"] = lips with { Key = "missing", Start = _items[first].Start, End = _items[last].End, First = first, Last = last };
         }
 
-        Words("UseCategory", "use");
+        ReadUse();
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
         Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube"));

@@ -12,6 +12,13 @@ internal sealed partial class LineScan
             bool hanger = Clause(i, "t:hanger") || Clause(i, "t:rearmech");
             if (Pair(i, out int second) && _items[i].Value == 10 && _items[second].Value is 1 or 26 && (metric || hanger))
             {
+                if (second + 2 < _items.Count && _items[second].Value == 1 && IsPitchWord(_items[second + 1]) && _items[second + 2] is { IsNumber: true, Value: not 1 })
+                {
+                    // "M10x1 pas 1.25"
+                    Refuse("hanger", i, second + 2, "the line says two pitches");
+                    return;
+                }
+
                 Take("hanger", $"{(_items[second].Value == 1 ? "M" : "")}10x{_items[second].Text}", metric ? i - 1 : i, second);
             }
             else if (Free(i) && _items[i].Value == 10 && hanger && HangerPitch(i) is >= 0 and int pitch)

@@ -61,7 +61,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && SetAside.IsFor(_items[head - 1]) && Values.ContainsKey("clamp"))
+        if (_slot == Slot.Handlebar && _items[head].Is("t:stem") && head > 0 && (SetAside.IsFor(_items[head - 1]) || SetAside.IsAtStem(_items, head)) && Values.ContainsKey("clamp"))
         {
             // "Pour potence 31,8": the clamp that the bar is for.
             return;
@@ -70,6 +70,12 @@ internal sealed partial class LineScan
         if (_slot == Slot.Cassette && _items[head].Text == "coronas" && Values.ContainsKey("speeds"))
         {
             // "N.º de coronas: 9": the sprockets, by a word that is one for rings too.
+            return;
+        }
+
+        if (_slot == Slot.RearWheel && _items[head].Is("t:cassette") && Values.TryGetValue("body", out LineFinding? body) && _items[body.First].Clause == _items[head].Clause)
+        {
+            // "Cassettes HG 8 / 9 / 10": what goes on the body.
             return;
         }
 

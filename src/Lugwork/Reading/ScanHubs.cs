@@ -168,7 +168,7 @@ internal sealed partial class LineScan
             keys = ["F135-QR"];
         }
 
-        if (rear && width == 135 && axle == 10 && thru >= 0 && qr < 0 && nutted < 0 && Anywhere("m:openslots") >= 0)
+        if (rear && width == 135 && axle == 10 && thru >= 0 && qr < 0 && nutted < 0 && (Anywhere("m:openslots") >= 0 || _items[thru].Text == "bolt"))
         {
             // A bolt that goes through, in open slots.
             keys = ["R135-10"];

@@ -91,6 +91,12 @@ internal sealed partial class LineScan
             limits.Insert(0, must);
         }
 
+        if (limits.Exists(l => Clause(l, "t:frame") && !Clauses(_items[l].Clause).Any(o => IsPostWord(o) || IsGoingIn(o))))
+        {
+            // "Frame max 120": of what it carries.
+            return false;
+        }
+
         if (limits.Count != 2 || JoinsByTimes(first) || !((limits[0] < first && first < limits[1]) || (first < limits[0] && limits[0] < second && second < limits[1])))
         {
             return false;

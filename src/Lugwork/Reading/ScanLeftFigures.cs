@@ -48,7 +48,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsAxleOfHub(i) || IsOfBrake(i) || IsCutSteerer(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i) || IsRise(i) || IsWidthInCentimetres(i))
+        if (OnlyWords() || IsLargeNumber(i) || IsThreadOfShell(i) || IsOneRing(i) || IsOfRider(i) || IsAxleOfHub(i) || IsOfBrake(i) || IsCutSteerer(i) || IsInchesOfRead(i) || IsLinkedToAccounted(i) || IsLabelOfTyre(i) || IsBeforeLength(i) || IsRise(i) || IsWidthInCentimetres(i) || IsSprocketOfDriver(i) || IsOfOnePiece(i))
         {
             return true;
         }

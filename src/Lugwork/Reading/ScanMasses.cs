@@ -23,11 +23,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 40 and <= 400 } && i > 1 && (_items[i - 1].Is("u:kg") || _items[i - 1].Text is "kg" or "chili" or "kilos" or "kilo") && _items[i - 2].IsSign(':'))
-            {
-                // "Peso totale max: kg 130".
-                _items[i].Unit = "kg";
-            }
+            UnitBefore(i);
 
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
@@ -240,6 +236,26 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Peso totale max: kg 130", "Gewicht (kg): 74,5", "poids en kg : 82": the unit before the figure.</summary>
+    private void UnitBefore(int i)
+    {
+        if (i < 2 || !Free(i) || _items[i] is not { Unit: "", IsFraction: false, Value: >= 30 and <= 400 } || (i + 1 < _items.Count && (Links(_items[i + 1]) || _items[i + 1].Is("m:or"))))
+        {
+            return;
+        }
+
+        int colon = _items[i - 1].IsSign(':') || _items[i - 1].IsSign('=') ? i - 1 : -1;
+        bool bracket = colon > 2 && _items[colon - 1].IsSign(')') && _items[colon - 3].IsSign('(') && IsKilo(colon - 2);
+        bool worded = colon > 2 && IsKilo(colon - 1) && _items[colon - 2].Text is "in" or "en";
+        bool behind = colon < 0 && IsKilo(i - 1) && _items[i - 2].IsSign(':');
+        if (bracket || worded || behind)
+        {
+            _items[i].Unit = "kg";
+        }
+    }
+
+    private bool IsKilo(int i) => _items[i].Is("u:kg") || _items[i].Text is "kg" or "chili" or "kilos" or "kilo";
+
     private bool HalfBehind(int i) =>
         i + 1 < _items.Count && _items[i].Text is "and" && (_items[i + 1].Text is "half" || (i + 2 < _items.Count && _items[i + 1].Text is "a" && _items[i + 2].Text is "half"));
 
@@ -248,6 +264,17 @@ internal sealed partial class LineScan
         Stones();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            if (!_items.Exists(o => o.Is("m:max") || o.Is("t:limit") || o.Is("m:anyload") || o.Text.StartsWith("max", StringComparison.Ordinal)))
+            {
+                UnitBefore(i);
+            }
+
+            if (i + 1 < _items.Count && Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 60 and <= 450 } && _items[i + 1].Text is "livres")
+            {
+                // Also "delivered" without its accent, so that it is a unit of riders alone.
+                _items[i].Unit = "lb";
+            }
+
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
                 continue;
@@ -273,7 +300,7 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("UseCategory", "use");
+        ReadUse();
     }
 
     /// <summary>"With bicycle and bags": what stands before is added to it.</summary>

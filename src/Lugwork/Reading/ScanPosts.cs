@@ -49,7 +49,7 @@ internal sealed partial class LineScan
         {
             bool slash = Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].Value < 40 && _items[i + 2].Value >= 200;
             int second = i + 2;
-            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && (!TopicOf(i).StartsWith("n:", StringComparison.Ordinal) || (TopicOf(i) == "n:size" && _items[i].Value >= 15 && _items[second].Value >= 15)) && TopicOf(i) is not "t:rails")
+            if ((slash || (Pair(i, out second) && !InTriple(i))) && _items[i].IsMillimetre && _items[second].IsMillimetre && (!TopicOf(i).StartsWith("n:", StringComparison.Ordinal) || (TopicOf(i) == "n:size" && _items[i].Value >= 15 && _items[second].Value >= 15) || IsSizeBehindColour(i, second)) && TopicOf(i) is not "t:rails")
             {
                 (int small, int large) = _items[i].Value < _items[second].Value ? (i, second) : (second, i);
                 if (_items[large].Value < 40 && (TopicOf(i) is "" || _items[large].Value < 15))
@@ -116,13 +116,13 @@ internal sealed partial class LineScan
 
         Words("SaddleRails", "railClamp", i => _items[i].Is("v:SaddleRails=pivotal") || _items[i].Is("v:SaddleRails=single-rail"));
         Words("Material", "material", OfWhole);
-        Words("UseCategory", "use");
+        ReadUse();
     }
 
     /// <summary>"27.2 | 350", "27.2-350": of two bare figures one is a diameter, and the other can only be the length.</summary>
     private void BareLengthOfPost()
     {
-        if (!Values.TryGetValue("diameter", out LineFinding? diameter) || Values.ContainsKey("length") || Doubts.Count > 0 || _items.Count(i => i.IsNumber) != 2 || _items.Count > 8 || _items.Exists(i => !IsOfBarePost(i)))
+        if (!Values.TryGetValue("diameter", out LineFinding? diameter) || Values.ContainsKey("length") || Doubts.Count > 0 || _items.Count(i => i.IsNumber) != 2 || _items.Count > 8 || Enumerable.Range(0, _items.Count).Any(i => !IsOfBarePost(_items[i]) && !IsSmallComma(i)))
         {
             return;
         }
@@ -134,12 +134,23 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Color negro; 26,4 x 350 mm", "Maße: 27,2 x 350": a diameter and a length, and neither a colour nor a mass.</summary>
+    private bool IsSizeBehindColour(int i, int second)
+    {
+        (decimal small, decimal large) = _items[i].Value < _items[second].Value ? (_items[i].Value, _items[second].Value) : (_items[second].Value, _items[i].Value);
+        return small is > 20 and < 40 && large is >= 200 and <= 650 && IsNominal(ItemCutter.Plain(small)) && (TopicOf(i) == "n:colour" || _items[Link(i)].Text == "masse");
+    }
+
+    /// <summary>"27.2 en 350, noire", "Diam. 26,8": a comma before a colour, and the point of a word that is cut short.</summary>
+    private bool IsSmallComma(int i) =>
+        (_items[i].IsSign(',') || _items[i].IsSign('.')) && (i + 1 >= _items.Count || (_items[i + 1].Kind == SpecTokenKind.Word && (_items[i + 1].Is("c:colour") || _items[i + 1].Text is "lg")) || (_items[i].IsSign('.') && _items[i].Glued && i > 0 && _items[i - 1].Text is "diam" or "lg" or "d"));
+
     /// <summary>A figure, a sign that parts figures, a word for the post or its length, a material: a price, a number of an article or a comparison has another word or sign.</summary>
     private static bool IsOfBarePost(SpecItem item) => item.Kind switch
     {
         SpecTokenKind.Number => true,
         SpecTokenKind.Sign => item.Text[0] is ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
-        _ => (item.Is("t:post") || item.Is("t:length") || item.Is("c:colour") || item.Text is "in" or "en" or "de" or "da" or "di" or "van" or "y" or "e" or "er" or "old" || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
+        _ => (item.Is("t:post") || item.Is("t:length") || item.Is("c:colour") || item.Text is "in" or "en" or "de" or "da" or "di" or "van" or "y" or "e" or "er" or "old" or "lg" or "diam" || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
     };
 
     /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
@@ -163,6 +174,11 @@ internal sealed partial class LineScan
             {
                 (decimal a, decimal b) = (_items[i].Value, _items[second].Value);
                 Take(field, $"{ItemCutter.Plain(Math.Min(a, b))}x{ItemCutter.Plain(Math.Max(a, b))}", i, second);
+            }
+            else if (_slot == Slot.Saddle && HasMark(i, "m:oval") && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i + 2].Value is 9 or 10 && _items[i].Value == 7 && FigureCount == 2)
+            {
+                // "Oval 7/9".
+                Take(field, $"7x{ItemCutter.Plain(_items[i + 2].Value)}", i, i + 2);
             }
             else if (HasMark(i, "m:oval") && OtherOfOval(i) is >= 0 and int other)
             {
@@ -207,7 +223,8 @@ internal sealed partial class LineScan
     /// <summary>"Ø 31,8 Mitte, Ø 22,2 Enden": a word for the ends of a bar beside a figure, in a line with a figure for its middle.</summary>
     private bool IsAtEnds(int i)
     {
-        bool behind = i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause;
+        bool sized = i > 1 && _items[i - 1].IsSign('\u00F8') && IsEnds(_items[i - 2].Text) && _items[i - 2].Clause == _items[i].Clause;
+        bool behind = sized || (i + 1 < _items.Count && IsEnds(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause);
         bool before = i > 0 && IsEnds(_items[i - 1].Text) && _items[i - 1].Clause == _items[i].Clause;
         for (int j = i + 1; !behind && _items[i].Value is 22.2m or 23.8m && j < _items.Count && j <= i + 3 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
         {
@@ -229,12 +246,13 @@ internal sealed partial class LineScan
     {
         int stem = i + 1 < _items.Count && _items[i + 1].Is("t:stem") ? i + 1 : -1;
         bool with = stem > 0 && i > 0 && (SetAside.IsFor(_items[i - 1]) || (i > 1 && _items[i - 1].Text is "a" or "un" or "una" or "ein" or "einen" or "een" && SetAside.IsFor(_items[i - 2])));
-        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8'));
+        int place = stem > 0 ? stem : Link(i);
+        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8')) || (place > 0 && _items[place].Clause == _items[i].Clause && SetAside.IsAtStem(_items, place));
     }
 
     private void ReadHandlebar()
     {
-        Words("UseCategory", "use");
+        ReadUse();
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             if (!Free(i) || _items[i].Unit is not ("" or "mm" or "in") || IsRise(i))

@@ -41,7 +41,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
+            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && !(_items[i + 1].Text == "c" && Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && o.Text is "at" or "bei" or "room" or "store" or "stored" or "dry" or "wash" or "lagern" or "temperatur" or "raumtemperatur" or "temperature" or "waschen")) && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
             {
                 width = width < 0 ? i : _items.Count;
             }

@@ -7,7 +7,7 @@ internal sealed partial class LineScan
         word is "teeth" or "zahne" or "zahnezahl" or "zahnzahl" or "dents" or "dientes" or "denti" or "dentatura" or "denture" or "tanden" or "tandental" or "dentado";
 
     private static bool IsArmWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "arms" or "arme" or "armen" or "brazos" or "bras" or "branches" or "bracci" or "razze" or "bolts" or "bouten" or "viti" or "tornillos" or "schrauben" or "vis";
+        item.Kind == SpecTokenKind.Word && item.Text is "arms" or "arme" or "armen" or "brazos" or "bras" or "branches" or "bracci" or "razze" or "bolts" or "bouten" or "viti" or "tornillos" or "schrauben" or "vis" or "puntas" or "punte" or "poten" or "pattes" or "zacken" or "patas";
 
     private static bool IsSpider(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "spider" or "arana" or "kurbelstern" or "stern" or "etoile" or "ragno" or "crociera" or "spin" or "armstern";
@@ -22,7 +22,7 @@ internal sealed partial class LineScan
         {
             item.Unit = "teeth";
         }
-        else if (item.Value is 3 or 4 or 5 && !Joins(i) && (IsArmsBehind(i) || IsArmsInBracket(i)))
+        else if (item.Value is 3 or 4 or 5 && !Joins(i) && (IsArmsBehind(i) || IsArmsInBracket(i) || IsArmsCounted(i) || IsArmsOfSpider(i)))
         {
             item.Unit = "arms";
         }
@@ -31,6 +31,11 @@ internal sealed partial class LineScan
     /// <summary>"Four unevenly spaced arms": a word or two for how they stand between.</summary>
     private bool IsArmsBehind(int i)
     {
+        if (Clauses(_items[i].Clause).Any(o => o.Is("d:gone")))
+        {
+            return false;
+        }
+
         for (int j = i + 1; j < _items.Count && j <= i + 3 && _items[j].Kind == SpecTokenKind.Word && _items[j].Clause == _items[i].Clause; j++)
         {
             if (IsArmWord(_items[j]))
@@ -46,6 +51,20 @@ internal sealed partial class LineScan
 
         return false;
     }
+
+    /// <summary>"Anzahl Arme 5", "numero de brazos: 5", "number of bolts 4": a word for how many, and for the arms, right before the figure at the end of its clause.</summary>
+    private bool IsArmsCounted(int i)
+    {
+        int word = i - 1;
+        word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
+        int count = word - 1;
+        count -= count > 0 && _items[count].Text is "of" or "de" or "di" or "der" or "van" ? 1 : 0;
+        return count >= 0 && EndsClause(i) && IsArmWord(_items[word]) && _items[count].Text is "anzahl" or "zahl" or "number" or "no" or "nr" or "num" or "nombre" or "nb" or "numero" or "cantidad" or "aantal" or "qty" or "quantita";
+    }
+
+    /// <summary>"Araña de 5, BCD 94": how many arms the spider has, beside a circle that is named.</summary>
+    private bool IsArmsOfSpider(int i) =>
+        i > 1 && EndsClause(i) && _items[i - 1].Text is "de" or "con" or "a" or "di" or "da" or "mit" or "met" or "with" && IsSpider(_items[i - 2]) && Anywhere("t:bcd") >= 0;
 
     /// <summary>"BCD 110 (5)": how many arms, in brackets right behind the circle.</summary>
     private bool IsArmsInBracket(int i) =>
@@ -79,7 +98,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
+        if (circle is >= 0 and < int.MaxValue && arms is >= 0 and < int.MaxValue && !_items.GetRange(Math.Min(circle, arms), Math.Abs(circle - arms)).Exists(o => o.Kind == SpecTokenKind.Word && ((o.Text.Length > 3 && o.Terms.IsEmpty) || o.Text == "size" || o.Is("n:size"))) && _fields["boltCircle"].Read($"{_items[arms].Text}x{_items[circle].Text}").Keys.Length == 1)
         {
             Take("boltCircle", $"{_items[arms].Text}x{_items[circle].Text}", Math.Min(circle, arms), Math.Max(circle, arms));
         }

@@ -24,7 +24,7 @@ internal sealed partial class LineScan
 
     /// <summary>205/65: a length and a stroke that a slash joins.</summary>
     private bool IsSlashedShock(int i) =>
-        Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && Free(i + 2) && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && _items[i].Value is >= 140 and <= 280 && _items[i + 2].Value is >= 25 and <= 100;
+        Free(i) && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || (_slot == Slot.Shock && _items[i + 1].IsSign('-'))) && Free(i + 2) && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && _items[i].Value is >= 140 and <= 280 && _items[i + 2].Value is >= 25 and <= 100;
 
     /// <summary>"Eye to eye 210 mm, stroke 50 mm": length and stroke, each by its word.</summary>
     private void ReadShockApart(string field)
@@ -45,7 +45,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (_slot == Slot.Shock && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':'))))
+            if (_slot == Slot.Shock && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (i + 3 < _items.Count && _items[i + 3].IsNumber && _items[i + 2].Text is "de" or "da" or "di" or "of" or "von" or "van"))))
             {
                 // "185 mm lang, 50 mm slag": the word right behind its figure.
                 topic = _items[i + 1].Is("t:stroke") ? "t:stroke" : "t:length";
@@ -63,7 +63,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && length < 0 && stroke >= 0; i++)
         {
             // "Dämpfer 210 mm, Hub 55 mm": the one figure that can be a length, of the shock itself.
-            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && TopicOf(i) is ""));
+            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && (TopicOf(i) is "" || (TopicOf(i) is "t:stroke" && i < stroke))));
             length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
@@ -85,7 +85,7 @@ internal sealed partial class LineScan
     {
         bool before = i > 1 && _items[i - 1].IsSign('x') && _items[i - 2].IsNumber;
         bool behind = i + 2 < _items.Count && Links(_items[i + 1]) && _items[i + 2].IsNumber;
-        return !before && !behind && !(i > 0 && Links(_items[i - 1]));
+        return !before && !behind && !(i > 0 && Links(_items[i - 1]) && !(i > 1 && _items[i - 1].Kind == SpecTokenKind.Sign && (_items[i - 2].Is("t:length") || _items[i - 2].Is("t:eye"))));
     }
 
     private void ShockSize(string field, int i, int second)

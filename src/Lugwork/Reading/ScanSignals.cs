@@ -16,8 +16,18 @@ internal sealed partial class LineScan
     private bool SpeedsOfOther(string other, string own)
     {
         int speeds = _items.FindIndex(i => i.Unit == "speed" && !i.Used);
+        if (_slot == Slot.RearDerailleur && speeds >= 0 && speeds + 1 < _items.Count && IsSprockets(_items[speeds + 1].Text) && _items.FindAll(i => i.Is(other)) is { Count: <= 1 } named && named.TrueForAll(i => i == _items[speeds + 1]) && !_items.Exists(IsPulley))
+        {
+            // "Para siete piñones": over how many it shifts.
+            return false;
+        }
+
         return speeds >= 0 && _items.FindLastIndex(i => i.Unit == "speed" && !i.Used) == speeds && Clause(speeds, other) && Anywhere(own) < 0 && Anywhere("t:chain") < 0;
     }
+
+    /// <summary>A small wheel of the cage, which has teeth of its own.</summary>
+    private static bool IsPulley(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "pulley" or "pulleys" or "jockey" or "rolle" or "rollen" or "schaltrolle" or "schaltrollen" or "schaltrad" or "schaltradchen" or "leitrolle" or "spannrolle" or "galet" or "galets" or "roldana" or "roldanas" or "polea" or "poleas" or "puleggia" or "pulegge" or "rotellina" or "rotelline" or "wieltje" or "wieltjes" or "derailleurwieltje" or "derailleurwieltjes";
 
     /// <summary>"Hydraulisch gedämpft": of the cage.</summary>
     private static bool IsDamped(string word) =>

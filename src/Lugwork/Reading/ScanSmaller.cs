@@ -194,6 +194,7 @@ internal sealed partial class LineScan
             case "headsetCover":
                 Words("CableWay", "cables");
                 Words("CoverWay", "cables");
+                CoverByRouting();
                 break;
             case "preload":
                 Words("SteererPreload", "kind");

@@ -5,13 +5,13 @@ internal sealed partial class LineScan
 {
     /// <summary>Words for how many speeds there are, which stand before their number.</summary>
     private static bool IsSpeedWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "speeds" or "gears" or "gange" or "gangzahl" or "ganganzahl" or "schaltstufen" or "schaltgange" or "vitesses" or "velocidades" or "marchas" or "velocita" or "rapporti" or "marce" or "rapports" or "versnellingen" or "schakelstanden" or "speedcount";
+        item.Kind == SpecTokenKind.Word && item.Text is "speeds" or "gears" or "gange" or "gangzahl" or "ganganzahl" or "schaltstufen" or "schaltgange" or "vitesses" or "velocidades" or "marchas" or "velocita" or "rapporti" or "marce" or "rapports" or "versnellingen" or "schakelstanden" or "speedcount" or "vel" or "vit" or "velocidad" or "vitesse" or "versn";
 
     private bool IsDrive => _slot == Slot.Chain || _slot == Slot.Cassette || _slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur || _slot == Slot.RearShifter || _slot == Slot.Crankset || _slot == Slot.Chainring;
 
     /// <summary>The number is the last of its clause, or what shifts it is said right behind.</summary>
     private bool EndsClause(int i) =>
-        i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || IsSignal(_items[i + 1]);
+        i + 1 >= _items.Count || _items[i + 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || IsSignal(_items[i + 1]) || (i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 2].Kind == SpecTokenKind.Word);
 
     private static bool IsSignal(SpecItem item) => item.Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal));
 
@@ -27,6 +27,7 @@ internal sealed partial class LineScan
     {
         int word = i - 1;
         word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
+        word -= word > 0 && _items[word].IsSign('.') ? 1 : 0;
         word -= word > 0 && _items[word].Is("m:rear") && _items[word].Terms.Length == 1 ? 1 : 0;
         return word >= 0 && IsSpeedWord(_items[word]) && !(word > 0 && (_items[word - 1].IsNumber || _items[word - 1].Is("m:max") || _items[word - 1].Is("m:front") || _items[word - 1].Is("m:or")));
     }
@@ -43,7 +44,7 @@ internal sealed partial class LineScan
     /// <summary>"Da 12, senza cavi", "inalámbrico, de 12": the whole clause, at the head of a line about a derailleur or behind how that is worked or mounted.</summary>
     private bool IsOpening(int i)
     {
-        if (i < 1 || _items[i - 1].Text is not ("de" or "da" or "a") || !(_slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur) || _items.Exists(o => o.Unit == "speed") || _items[i].Value < 7)
+        if (i < 1 || _items[i - 1].Text is not ("de" or "da" or "a") || !(_slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur) || _items.Exists(o => o.Unit == "speed") || _items[i].Value < 7 || (_items[i].End - _items[i].Start > _items[i].Text.Length && !(i > 1 && _items[i - 2].Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal)))))
         {
             return false;
         }
@@ -56,7 +57,8 @@ internal sealed partial class LineScan
 
         if (_items[before] is not { Kind: SpecTokenKind.Sign, IsFraction: true })
         {
-            return false;
+            // "Inalámbrico de 12".
+            return _items[i - 1].Text != "a" && (_items[before].Is("v:ShiftSignal=wireless") || _items[before].Is("m:electronic") || _items[before].Text is "mecanico" or "meccanico" or "mecanique");
         }
 
         before -= before > 0 && _items[before - 1].Kind == SpecTokenKind.Sign ? 1 : 0;

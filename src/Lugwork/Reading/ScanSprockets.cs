@@ -129,7 +129,7 @@ internal sealed partial class LineScan
                 return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
             }
 
-            if ((_items[j].IsTopic && !_items[j].Is("m:rear")) || _items[j].Text is "de" or "da" or "di")
+            if ((_items[j].IsTopic && !_items[j].Is("m:rear") && !_items[j].Is("n:colour")) || _items[j].Text is "de" or "da" or "di")
             {
                 // "Cambio de pastillas de 10": a change of something.
                 return false;
@@ -181,7 +181,7 @@ internal sealed partial class LineScan
             behind += behind < _items.Count && _items[behind].Text is "big" or "large" or "low" or "rear" ? 1 : 0;
             bool sprocket = (behind < _items.Count && _items[behind].Clause == _items[i].Clause && IsSprocket(_items[behind].Text) && !_items[behind].Is("t:chainring"))
                 || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" && (IsSprocket(_items[i - 2].Text) || _items[i - 2].Is("m:onesprocket") && _items[i - 2].Text is "un" or "ein" or "een" or "uno")) || (IsSprocket(_items[i - 1].Text) && _items[i - 1].Text is not ("sprockets" or "cogs"));
-            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past")))
+            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("m:max") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past") || o.Text is "cogs" or "peine" or "kaum" or "knapp" or "barely" or "just" or "link" or "roadlink" or "goatlink" or "appena" or "apenas" or "nauwelijks" or "net") && !_items.Exists(o => o.Text is "vroeger" or "fruher" or "formerly" or "avant" or "antes" or "prima"))
             {
                 Take("largestSprocket", _items[i].Text, i, i);
                 return;

@@ -56,11 +56,15 @@ internal sealed partial class LineScan
 
     /// <summary>"Serraggio a vite" on a fork is of anything; "cannotto a vite" is of the steerer.</summary>
     private bool IsOfSteerer(int i) =>
-        _slot != Slot.Fork || !(_items[i].IsFraction && _items[i].Text is "a" or "con" or "avec") || Clause(i, "t:steerer") || Clause(i, "t:fork") || Clause(i, "t:headtube") || Clauses(_items[i].Clause).Any(o => o.IsNumber && o.IsFraction);
+        _slot != Slot.Fork || !(_items[i].IsFraction && _items[i].Text is "a" or "con" or "avec") || Clause(i, "t:steerer") || Clause(i, "t:fork") || Clause(i, "t:headtube") || Clauses(_items[i].Clause).Any(o => o.IsNumber && (o.IsFraction || (o.IsInch && o.Value == 1))) || (IsAloneInClause(i) && IsBehindSteerer(i));
+
+    /// <summary>"Tubo de dirección recto 1\", con rosca": the clause before is of the steerer.</summary>
+    private bool IsBehindSteerer(int i) =>
+        Clauses(_items[i].Clause - 1).Any(o => o.Is("t:steerer") || (o.IsNumber && o.IsInch && o.Value is 1m or 1.125m or 1.25m));
 
     /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
     private bool IsThreadOfSteerer(int i) =>
-        _slot == Slot.Fork && _items[i].Text == "gewinde" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
+        _slot == Slot.Fork && _items[i].Text is "gewinde" or "schroefdraad" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
         && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
 
     /// <summary>"1 in thread" on a headset: the word against the size of a steerer, which no other figure joins.</summary>

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     /// <summary>A stem has a clamp at either end: each figure is told by its word, by its list, or as the one that is left.</summary>
     private void ReadStem()
     {
-        Words("UseCategory", "use");
+        ReadUse();
         int step = _items.FindIndex(o => o.Kind == SpecTokenKind.Word && o.Text is "auf" or "op" && !o.IsFraction);
         if (step > 0 && step + 1 < _items.Count && _items[step - 1] is { IsNumber: true, Unit: "" or "mm" } && _items[step + 1] is { IsNumber: true, Unit: "" or "mm" } && Free(step - 1))
         {
@@ -201,6 +201,10 @@ internal sealed partial class LineScan
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
     private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && Anywhere("m:threadless") >= 0 ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
 
+    private bool IsLengthOrBar(int i) =>
+        _items[i] is { Value: 35, IsFraction: false, IsDiameter: false, Unit: "mm" } && !_items.Exists(o => o.Is("t:bar") || o.Is("t:clamp") || o.Is("t:diameter") || o.Is("m:oversize") || o.Text is "diametro" or "durchmesser" or "diameter" or "diametre")
+        && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: >= 30 and <= 150 });
+
     private void BareStem(List<int> bare)
     {
         foreach (int i in bare)
@@ -243,6 +247,10 @@ internal sealed partial class LineScan
             else if (Values.ContainsKey("bar") && foot)
             {
                 Fixing(i, inch);
+            }
+            else if (bar && !foot && IsLengthOrBar(i))
+            {
+                Several("bar", [text], i, i, "the figure can be the bar or the length");
             }
             else if (bar && !foot)
             {

@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || IsMountedDirect(i) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
             for (int j = i - 7; direct && j <= i + 7 && !Values.ContainsKey("directMount"); j++)
             {
                 if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1)
@@ -18,6 +18,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Ring mount: direct, 8-bolt": the way the ring is held, behind the word for that and a colon.</summary>
+    private bool IsMountedDirect(int i) =>
+        i > 1 && _items[i].Text is "direct" or "directe" or "direkte" && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && (_items[i - 2].Text is "mount" or "mounting" or "montage" or "fixation" or "bevestiging" or "befestigung" or "interface" || _items[i - 2].Is("t:chainring"));
 
     private void ReadTeeth(string field, bool largest)
     {
@@ -100,9 +104,13 @@ internal sealed partial class LineScan
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "van" or "mit") ? i - 2 : i - 1;
         word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
-        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 26 and <= 56 } && !HasMark(i, "m:max") && !HasMark(i, "m:min")
+        return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 20 and <= 56 } && (_items[i].Value >= 26 || HasSmallCircle) && !HasMark(i, "m:max") && !HasMark(i, "m:min")
             && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i] && !(Values.ContainsKey("boltCircle") && (o.Used || o.Unit is "arms" or "holes" or "speed")));
     }
+
+    /// <summary>The circle that was read is one of the small rings of a triple.</summary>
+    private bool HasSmallCircle =>
+        Values.TryGetValue("boltCircle", out LineFinding? circle) && (circle.Key.EndsWith("x64", StringComparison.Ordinal) || circle.Key.EndsWith("x58", StringComparison.Ordinal) || circle.Key.EndsWith("x74", StringComparison.Ordinal));
 
     /// <summary>Another step of a list that ends in teeth: 50/34T, 42-32-24T.</summary>
     private bool Chained(int i) => i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-')) && _items[i + 2].IsNumber && _items[i + 2].Unit == "teeth";

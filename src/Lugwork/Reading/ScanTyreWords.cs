@@ -9,12 +9,12 @@ internal sealed partial class LineScan
     /// <summary>"Pneu de pliant", "gomma per pieghevole": the bicycle that folds, and not the tyre.</summary>
     private bool IsOfFoldingBike(int i)
     {
-        if (!_items[i].Is("v:TyreBead=folding") || _items[i].Text is not ("pliant" or "pliants" or "pieghevole" or "pieghevoli" or "plegable" or "plegables" or "falter" or "folding" or "pliable" or "folder" or "vouw"))
+        if (!_items[i].Is("v:TyreBead=folding") || _items[i].Text is not ("pliant" or "pliants" or "pieghevole" or "pieghevoli" or "plegable" or "plegables" or "falter" or "folding" or "pliable" or "folder" or "folders" or "vouw"))
         {
             return false;
         }
 
-        if (_items[i].Text == "falter" && _items.Exists(o => o.IsNumber && o.Value is 406 or 355 or 349 or 305 or 451 or 16 or 18 or 20))
+        if (_items[i].Text is "falter" or "folder" or "folders" && _items.Exists(o => o.IsNumber && o.Value is 406 or 355 or 349 or 305 or 451 or 16 or 18 or 20))
         {
             // "Reifen Falter 16 Zoll": a wheel of the bicycle.
             return true;

@@ -84,7 +84,7 @@ internal sealed partial class LineScan
         BrakeTrackApart();
         Words("HubEnds", "ends");
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
-        Words("UseCategory", "use");
+        ReadUse();
         SettleSeat("beadSeat");
         OtherSeats();
         HoleOfOtherValve();
@@ -118,6 +118,7 @@ internal sealed partial class LineScan
 
         bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width") && !IsLookInside();
         bool valve = (Anywhere("t:valvehole") >= 0 || (Anywhere("t:valve") >= 0 && _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat"))) && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:valvehole" or "t:valve" or "t:rim" or "t:wheel" or "n:size");
+        valve |= _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat") && ((_items[only].Value == 8.5m && Anywhere("v:ValveStem=schrader") >= 0 && Anywhere("v:ValveStem=presta") < 0) || (_items[only].Value == 6.5m && Anywhere("v:ValveStem=presta") >= 0 && Anywhere("v:ValveStem=schrader") < 0)) && Anywhere("t:valvehole") < 0;
         if (inner && !valve && _items[only].Unit == "mm" && _items[only].Value is >= 12 and <= 60)
         {
             Length("innerWidth", only);

@@ -40,6 +40,7 @@ internal sealed partial class SetAside
             aside.Reducers();
         }
 
+        aside.GluedTube();
         for (int first = 0; first < items.Count;)
         {
             int last = first;
@@ -58,8 +59,10 @@ internal sealed partial class SetAside
     private void Clause(int first, int last)
     {
         Tolerances(first, last);
+        NotBoost(first, last);
         NutsOfAxle(first, last);
         SaddleOfBrake(first, last);
+        CrownsOfCassette(first, last);
         NotMoreThan(first, last);
         Than(first, last);
         Emphasis(first, last);
@@ -145,7 +148,13 @@ internal sealed partial class SetAside
         bool rider = Any(first, last, "t:rider") || (first > 1 && _items[first - 1].Is("t:rider")) || (first > 2 && _items[first - 2].Is("t:rider")) || Any(first, last, "t:systemweight") || Any(first, last, "t:loadlimit") || _slot == Slot.Rider;
         for (int i = first; i <= last; i++)
         {
-            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            if (_items[i].Text == "standaard" && i > first && _slot == Slot.Pedals && _items[i - 1].IsFraction && i == last)
+            {
+                // "9/16 standaard".
+                continue;
+            }
+
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Text is "draad" or "schroefdraad" or "pedaaldraad" or "maat" or "pedalen" or "uitvoering" or "lengte" or "breedte" || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
             {
                 // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
                 continue;
@@ -214,6 +223,18 @@ internal sealed partial class SetAside
             if (_items[i] is { Text: "sattel", IsFraction: false } && _items[i].Is("t:saddle"))
             {
                 Replace(i, "t:caliper");
+            }
+        }
+    }
+
+    /// <summary>"Lleva nueve coronas", "11 corone 10-42": as many sprockets of a cassette, by a word that is one for a chainring too.</summary>
+    private void CrownsOfCassette(int first, int last)
+    {
+        for (int i = first + 1; i <= last && _slot == Slot.Cassette; i++)
+        {
+            if (_items[i] is { Text: "coronas" or "corone" or "couronnes" } && _items[i].Is("t:chainring") && _items[i - 1] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 13 })
+            {
+                Replace(i, "t:cassette");
             }
         }
     }
@@ -455,8 +476,8 @@ internal sealed partial class SetAside
 
     /// <summary>On a post, a bar, a clamp or a bore two diameters of which a shim joins one to the other can each be the part's own: the line stays in doubt.</summary>
     private bool IsSureBesideShim(int from, int last) =>
-        _slot != Slot.Seatpost && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
-        && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube")) && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
+        _slot != Slot.Seatpost && _slot != Slot.Chain && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
+        && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube") || i.Text == "sp") && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
     internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
 

@@ -46,7 +46,7 @@ internal sealed partial class SetAside
 
         if (_slot == Slot.Handlebar)
         {
-            return item.Is("t:stem") && (Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])) || (first + 1 < last && IsFor(_items[first + 2])));
+            return item.Is("t:stem") && (IsAtStem(_items, _items.IndexOf(item, first)) || Any(first, last, "m:needs") || IsFor(_items[first]) || (first < last && IsFor(_items[first + 1])) || (first + 1 < last && IsFor(_items[first + 2])));
         }
 
         if ((_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && (item.Is("t:rim") || item.Is("t:wheel")))
@@ -55,8 +55,14 @@ internal sealed partial class SetAside
         }
 
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
-            && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))));
+            && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))) || IsOfAnyCassette(item, first, last));
     }
+
+    /// <summary>"Ø potence 31,8", "26.0 at the stem", "35 por la potencia": the stem is the place of the figure.</summary>
+    public static bool IsAtStem(List<SpecItem> items, int stem) =>
+        stem > 0 && items[stem].Is("t:stem")
+        && (items[stem - 1].IsSign('\u00F8') || items[stem - 1].Text is "am" or "beim" or "at" or "all" or "alla" or "sull" or "nell" or "nella" || (stem > 1 && items[stem - 1].IsSign('\'') && items[stem - 2].Text is "all" or "sull" or "nell")
+            || (stem > 1 && items[stem - 1].Text is "the" or "la" or "de" or "der" && items[stem - 2].Text is "at" or "by" or "a" or "por" or "en" or "bij" or "an" or "niveau" or "de"));
 
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
     private bool NamesCupOrShell(int first, int last)
@@ -64,7 +70,8 @@ internal sealed partial class SetAside
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             bool cup = i < last && _items[i].Text is "is" or "zs" or "ec" && _items[i].Kind == SpecTokenKind.Word && _items[i + 1] is { IsNumber: true, Value: >= 25 and <= 65 };
-            if (cup || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
+            bool lager = i > first && _items[i - 1].Text is "lager" && !_items[i - 1].IsFraction && _items[i].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal));
+            if (cup || lager || _items[i].Terms.Any(t => t.StartsWith("v:Shell=", StringComparison.Ordinal)))
             {
                 return true;
             }
@@ -97,7 +104,7 @@ internal sealed partial class SetAside
     private bool IsLimitOfFork(int first, int last)
     {
         bool figure = false;
-        _crowns ??= _items.Exists(o => o.Is("v:CrownType=single") || o.Is("v:CrownsAllowed=single") || o.Is("v:CrownsAllowed=dual"));
+        _crowns ??= _items.Exists(o => o.Is("v:CrownType=single") || (o.Is("v:CrownType=dual") && o.End - o.Start > 6) || o.Is("v:CrownsAllowed=single") || o.Is("v:CrownsAllowed=dual"));
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
             if (_items[i].Is("t:travel") || _items[i].Is("v:CrownType=single") || _items[i].Is("v:CrownType=dual") || _items[i].Is("v:CrownsAllowed=single") || _items[i].Is("v:CrownsAllowed=dual"))
@@ -126,7 +133,7 @@ internal sealed partial class SetAside
         return false;
     }
 
-    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel";
+    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel" or "fits" or "accept" or "prennent" or "entra" or "entran" or "admite" or "admiten" or "aceptan" or "accettano" or "past" or "passt" or "passen";
 
     /// <summary>"Disco 6 fori": what a disc is fixed with is of the hub.</summary>
     private bool HasFixing(int first, int last)

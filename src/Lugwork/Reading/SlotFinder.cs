@@ -14,7 +14,7 @@ internal static class SlotFinder
             SpecItem item = items[i];
 
             // "Voor" is Dutch for "front" and for "for": before a figure it is the latter, or not sure.
-            front |= item.Is("m:front") && !(item.Text == "voor" && i + 1 < items.Count && items[i + 1].IsNumber);
+            front |= item.Is("m:front") && (!(item.Text == "voor" && i + 1 < items.Count && items[i + 1].IsNumber) || IsFrontOfTyres(items, i));
             rear |= item.Is("m:rear");
             upper |= item.Is("m:upper");
             lower |= item.Is("m:lower");
@@ -77,6 +77,10 @@ internal static class SlotFinder
 
         return ByWords(items, front, rear);
     }
+
+    /// <summary>"Banden: voor 40-622": behind the word for tyres and a colon, before a size that no tyre is for.</summary>
+    private static bool IsFrontOfTyres(List<SpecItem> items, int i) =>
+        i > 1 && i + 3 < items.Count && items[i - 1].IsSign(':') && items[i - 2].Is("t:tyre") && items[i + 2].IsSign('-') && items[i + 3] is { IsNumber: true, Value: >= 200 };
 
     /// <summary>"Pédalier carré", "pédalier 24 mm": in French the cranks or what they turn in, so that the word alone names neither. A shell, its width or a Spanish word settles it; a heading alone is left as it is.</summary>
     private static bool IsOpenPedalier(SpecItem item, List<SpecItem> items) =>

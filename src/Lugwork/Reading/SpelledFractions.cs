@@ -13,18 +13,26 @@ internal static class SpelledFractions
         ("5/16", "five sixteenths, five sixteenths of an, funf sechzehntel, cinq seiziemes, cinco dieciseisavos, cinque sedicesimi, vijf zestiende"),
         ("3/8", "three eighths, three eighths of an, drei achtel, dreiachtel, trois huitiemes, tres octavos, tre ottavi, drie achtste"),
         ("1/8", "one eighth, an eighth, one eighth of an, ein achtel, einachtel, un huitieme, un huitieme de, un octavo, un octavo de, un ottavo, un ottavo di, een achtste"),
-        ("3/32", "three thirty seconds, three thirty second, drei zweiunddreissigstel, trois trente deuxiemes, tres treintaidosavos, tre trentaduesimi"),
+        ("3/32", "three thirty seconds, three thirty second, drei zweiunddreissigstel, trois trente deuxiemes, tres treintaidosavos, tre trentaduesimi, drei zweiunddreissigstel, drei zweiunddreisigstel, drie tweeendertigste, drie tweeendertigsten, tres treinta y dosavos"),
+        ("5/32", "five thirty seconds, five thirty second, funf zweiunddreissigstel, cinq trente deuxiemes, cinco treintaidosavos, cinque trentaduesimi, vijf tweeendertigste"),
         ("1-1/8", "one and one eighth, one and an eighth, one and a eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, pulgada y octavo, una pulgada y octavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste, een een achtste, one one eighth"),
         ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde, een een kwart, een een vierde, one one quarter, ein einviertel, ein und ein viertel, einundeinviertel, un pouce et un quart, una pulgada y un cuarto, una pulgada y cuarto"),
         ("1-1/2", "one and one half, one and a half, an inch and a half, inch and a half, eineinhalb, einundeinhalb, anderthalb, un pouce et demi, pouce et demi, pulgada y media, una pulgada y media, un pollice e mezzo, pollice e mezzo, anderhalve, anderhalf"),
         ("1-3/8", "one and three eighths, one and three eighth, eindreiachtel, un pouce trois huitiemes, una pulgada y tres octavos, un pollice e tre ottavi, een en drie achtste"),
         ("1", "one, ein, einem, un, una, een"));
 
+    private static readonly HashSet<string> Half = ["half", "halb", "halber", "halbes", "demi", "media", "medio", "mezzo", "mezza", "halve"];
+
     private static readonly HashSet<string> Firsts = [.. Phrases.Keys.Select(p => p.Split(' ')[0])];
 
     /// <summary>Puts a figure in the place of the words that start at a token; false where they are none. Words of inches have to stand in or behind them.</summary>
     public static bool Put(List<SpecToken> tokens, int from)
     {
+        if (PutChain(tokens, from))
+        {
+            return true;
+        }
+
         if (!Firsts.Contains(tokens[from].Text))
         {
             return false;
@@ -47,7 +55,7 @@ internal static class SpelledFractions
 
             text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
             inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
-            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || (fraction == "9/16" && i + 1 < tokens.Count && tokens[i + 1].Text is "thread" or "threads" or "threaded" or "axle" or "axles" or "pedal" or "pedals" or "gewinde" or "draad" or "pedale" or "pedalen") || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
             {
                 best = (i + 1, fraction);
             }
@@ -79,6 +87,58 @@ internal static class SpelledFractions
         }
 
         return true;
+    }
+
+    /// <summary>"Halb Zoll mal Achtel", "media por un octavo", "half by three thirty-seconds": the pitch of a chain and its width, which no other part has.</summary>
+    private static bool PutChain(List<SpecToken> tokens, int from)
+    {
+        int at = from;
+        if (!Half.Contains(tokens[at].Text))
+        {
+            return false;
+        }
+
+        at++;
+        at += InchBehind(tokens, at) || (at + 1 < tokens.Count && tokens[at].Is('-') && InchBehind(tokens, at + 1)) ? tokens[at].Is('-') ? 2 : 1 : 0;
+        if (at + 1 >= tokens.Count || tokens[at].Text is not ("by" or "mal" or "par" or "por" or "per" or "bij" or "op" or "x" or "sur" or "auf") || !(tokens[at + 1].Kind == SpecTokenKind.Word || tokens[at + 1] is { IsNumber: true, IsFraction: true, Value: 0.125m or 0.09375m or 0.15625m }))
+        {
+            return false;
+        }
+
+        if (tokens[at + 1].IsNumber)
+        {
+            JoinPitch(tokens, from, at);
+            return true;
+        }
+
+        string text = "";
+        for (int i = at + 1; i < tokens.Count && i <= at + 4; i++)
+        {
+            if (tokens[i].Glued && tokens[i].Is('-'))
+            {
+                continue;
+            }
+
+            text = text.Length == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
+            string width = text is "achtel" or "octavo" or "ottavo" or "huitieme" or "eighth" or "achtste" ? "1/8" : Phrases.GetValueOrDefault(text, "");
+            if (width is "1/8" or "3/32" or "5/32")
+            {
+                tokens[at + 1] = Figure(width, tokens[at + 1], tokens[i].End);
+                tokens.RemoveRange(at + 2, i - at - 1);
+                JoinPitch(tokens, from, at);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static void JoinPitch(List<SpecToken> tokens, int from, int at)
+    {
+        SpecToken first = tokens[from];
+        tokens[from] = Figure("1/2", first, first.End);
+        tokens[at] = new() { Kind = SpecTokenKind.Sign, Text = "x", Start = tokens[at].Start, End = tokens[at].End, Glued = tokens[at].Glued };
+        tokens.RemoveRange(from + 1, at - from - 1);
     }
 
     /// <summary>A line about a taper, of which both ends are inches: "konisch: oben eineinachtel, unten eineinviertel Zoll".</summary>

@@ -80,7 +80,7 @@ internal static class SpelledNumbers
             return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
         }
 
-        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore");
+        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore" or "inalambrico" or "wireless" or "electronico" or "elettronico" or "mecanico" or "meccanico");
     }
 
     /// <summary>"Four unevenly spaced arms": one or two words for how they stand between the number and what is counted.</summary>
@@ -216,8 +216,18 @@ internal static class SpelledNumbers
 
     /// <summary>"Six, seven or eight speeds": a word for a number before one that is counted, joined by a sign or a word.</summary>
     private static bool IsListed(List<SpecToken> tokens, int i) =>
-        i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
+        IsStartOfRange(tokens, i) || i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
         && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "u" or "y" or "e" or "of" or "en");
+
+    /// <summary>"Acht- bis zehnfach", "acht-, neun- und zehnfach", "zes tot acht": a word for a number that a dash or a word leads on from to one that is counted.</summary>
+    private static bool IsStartOfRange(List<SpecToken> tokens, int i)
+    {
+        int at = i + 1;
+        bool dash = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued;
+        at += dash ? 1 : 0;
+        return at + 1 < tokens.Count && tokens[at + 1].IsNumber && tokens[at + 1].Value is >= 5 and <= 13
+            && (tokens[at].Text is "bis" or "tot" or "hasta" or "to" || (dash && (tokens[at].Is(',') || tokens[at].Text is "und" or "en" or "and" or "oder" or "of" or "or")));
+    }
 
     private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
 

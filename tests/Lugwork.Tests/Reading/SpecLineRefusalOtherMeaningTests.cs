@@ -46,6 +46,13 @@ public sealed class SpecLineRefusalOtherMeaningTests
     [InlineData("front inner tube", "tube 622, ages 18-25", "widestTyre")]
     [InlineData("front inner tube", "tube 622, open 18-24", "widestTyre")]
     [InlineData("front inner tube", "camera 622 28-47 esclusi", "widestTyre")]
+    [InlineData("frame", "Disc brakes – post 200 drop", "rearBrake")]
+    [InlineData("frame", "Disc brake: post 27.2 mm", "rearBrake")]
+    [InlineData("frame", "motor central para caja BSA 68", "shell")]
+    [InlineData("frame", "ebike motor BSA 68", "shell")]
+    [InlineData("frame", "ASTM F2043, cat. 4 o 5", "use")]
+    [InlineData("frame", "Innenlager: nicht französisch, 68", "shell")]
+    [InlineData("frame", "Disc mount (front): IS", "rearBrake")]
     public void A_word_of_frames_forks_and_wheels_that_means_another_thing_binds_nothing(string slot, string text, string field) => Without(slot, text, field);
 
     [Theory]
@@ -90,6 +97,13 @@ public sealed class SpecLineRefusalOtherMeaningTests
     [InlineData("dropper", "Zug innen verrostet", "routing")]
     [InlineData("dropper", "kabel aan de buitenkant beschadigd", "routing")]
     [InlineData("dropper", "kabel lauft innen und außen", "routing")]
+    [InlineData("handlebar", "en la potencia de 60 mm", "clamp")]
+    [InlineData("handlebar", "Vorbau 35 mm am Lenker", "clamp")]
+    [InlineData("headset cover", "freno: cable externo, cambio por dentro", "cables")]
+    [InlineData("rear shock", "205-65 kg", "size")]
+    [InlineData("lower headset bearing", "40x52x7, 36° or 45° both", "size")]
+    [InlineData("saddle", "oval 7/8", "rails")]
+    [InlineData("headset", "IS41 (o) IS52", "upperCup")]
     public void A_word_of_parts_that_means_another_thing_binds_nothing(string slot, string text, string field) => Without(slot, text, field);
 
     [Theory]

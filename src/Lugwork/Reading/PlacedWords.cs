@@ -1,0 +1,98 @@
+namespace Lugwork.Reading;
+
+/// <summary>Short words that mean a thing by the place where they stand: letters for upper and lower in brackets, "post" of a brake, the Dutch "standaard" before a name, the "motor" of a bottom bracket.</summary>
+internal static class PlacedWords
+{
+    public static void Mend(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].Kind != SpecTokenKind.Word)
+            {
+                continue;
+            }
+
+            switch (items[i].Text)
+            {
+                case "o":
+                    Letters(items, i);
+                    break;
+                case "b" when i > 0 && items[i - 1].IsSign('(') && i + 3 < items.Count && items[i + 1].IsSign('/') && items[i + 2].Text == "o" && items[i + 3].IsSign(')'):
+                    // "IS41 / IS52 (b/o)": in Dutch, upper before lower, as the codes stand.
+                    items[i] = Word(items[i], "m:nothing");
+                    items[i + 2] = Word(items[i + 2], "m:nothing");
+                    break;
+                case "post" when IsPostOfBrake(items, i):
+                    items[i] = Word(items[i], "m:pm");
+                    break;
+                case "standaard" when i + 1 < items.Count && items[i + 1] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: false } named && named.Terms.Any(t => t.StartsWith("v:Shell", StringComparison.Ordinal) || t.StartsWith("v:Hanger", StringComparison.Ordinal)):
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "old" when items[i].Is("t:spacing") && i + 1 < items.Count && items[i + 1] is { IsNumber: true } figure && (figure.IsInch || figure.IsFraction):
+                    // "Old 1 inch threaded": an adjective, for no hub is measured in inches over its locknuts.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "franzosisch" or "francais" or "francese" or "frances" or "frans" when IsOfThread(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=French");
+                    break;
+                case "englisch" or "anglais" or "inglese" or "ingles" or "engels" or "english" when items[i].Terms.IsEmpty && IsOfThread(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=BSA");
+                    break;
+            }
+        }
+    }
+
+    /// <summary>The words that mean a thing by the place where they stand on a frame.</summary>
+    public static void MendFrame(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i] is { Kind: SpecTokenKind.Word, Text: "motor" } && IsBracket(items, i))
+            {
+                items[i] = Word(items[i], "t:bb");
+            }
+        }
+    }
+
+    /// <summary>"IS41 (o.), IS52 (u.)", "IS41/IS52 (o/u)": upper and lower in German, each by its letter in brackets.</summary>
+    private static void Letters(List<SpecItem> items, int upper)
+    {
+        int lower = items.FindIndex(upper + 1, i => i is { Kind: SpecTokenKind.Word, Text: "u" });
+        if (IsInBrackets(items, upper) && lower > 0 && lower <= upper + 14 && IsInBrackets(items, lower))
+        {
+            items[upper] = Word(items[upper], "m:upper");
+            items[lower] = Word(items[lower], "m:lower");
+        }
+    }
+
+    private static bool IsInBrackets(List<SpecItem> items, int i)
+    {
+        int close = i + 1 < items.Count && items[i + 1].IsSign('.') ? i + 2 : i + 1;
+        return i > 0 && items[i - 1].IsSign('(') && close < items.Count && items[close].IsSign(')');
+    }
+
+    /// <summary>"Rear brake: post 140", "disc mount rear - post 180mm": behind the brake and its sign, and before the size of a rotor.</summary>
+    private static bool IsPostOfBrake(List<SpecItem> items, int i) =>
+        i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && (i + 2 >= items.Count || items[i + 2].IsSign(',') || items[i + 2].IsSign(';') || items[i + 2].IsSign(')') || items[i + 2].IsSign('.'))
+        && (items[i - 1].IsSign(':') || items[i - 1].IsSign('-') || items[i - 1].IsSign('='))
+        && (IsOfBrake(items[i - 2]) || (i > 2 && items[i - 2].Kind == SpecTokenKind.Word && (items[i - 2].Is("m:rear") || items[i - 2].Is("m:front") || items[i - 2].Text is "mount" or "type" or "standard") && IsOfBrake(items[i - 3])));
+
+    /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign.</summary>
+    private static bool IsOfThread(List<SpecItem> items, int i) =>
+        i > 1 && (items[i - 1].IsSign(':') || items[i - 1].IsSign('=') || items[i - 1].IsSign('-')) && items[i - 2].Is("t:bb");
+
+    private static bool IsOfBrake(SpecItem item) => item.Is("t:brake") || item.Is("t:caliper") || item.Is("m:disc") || item.Is("m:mounttabs");
+
+    /// <summary>"Motor BSA de 68", "el motor es T47", "motor inglés": where the name of a shell follows, the word is the bottom bracket of South America and no motor.</summary>
+    private static bool IsBracket(List<SpecItem> items, int i)
+    {
+        int name = i + 1 < items.Count && items[i + 1].Text is "es" or "de" or "tipo" or "va" or "con" ? i + 2 : i + 1;
+        bool shell = name < items.Count && items[name].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal));
+        bool electric = items.Exists(o => o.Text is "electrico" or "ebike" or "bateria" or "central" or "watt" or "w" or "e" or "mittelmotor" or "akku" or "kit" || o.Is("u:w") || o.Unit is "w" or "V" or "other");
+        bool spanish = items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "es" or "de" or "el" or "del" or "la" or "para" or "rosca" or "ingles" or "italiano" or "frances" or "caja" or "cuadro" or "tipo");
+        return shell && spanish && !electric;
+    }
+
+    private static SpecItem Word(SpecItem item, string term) =>
+        new() { Kind = SpecTokenKind.Word, Text = item.Text, Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [term] };
+}

@@ -1,0 +1,42 @@
+namespace Lugwork.Reading;
+
+/// <summary>Covers of headsets.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"Passage de gaines : externe", "cavi: esterni": the word for the way of a cable beside the cables.</summary>
+    private void CoverByRouting()
+    {
+        for (int i = 1; i < _items.Count && !Full && !Values.ContainsKey("cables"); i++)
+        {
+            bool inside = _items[i].Is("v:DropperRouting=internal");
+            bool way = inside || _items[i].Is("v:DropperRouting=external");
+            int name = _items[i - 1].IsSign(':') || _items[i - 1].IsSign('=') ? i - 2 : i - 1;
+            if (way && name >= 0 && IsCables(_items[name].Text) && !Negated(i) && Anywhere("m:or") < 0)
+            {
+                Keep("cables", inside ? "through" : "outside", i, i);
+            }
+        }
+
+        OtherWayOfCover();
+    }
+
+    /// <summary>"Brake outside, gears inside": two ways in one line.</summary>
+
+    private void OtherWayOfCover()
+    {
+        if (!Values.TryGetValue("cables", out LineFinding? way))
+        {
+            return;
+        }
+
+        string other = way.Key == "through" ? "v:DropperRouting=external" : "v:DropperRouting=internal";
+        int at = _items.FindIndex(i => i.Is(other) && i != _items[way.First]);
+        if (at >= 0 && !Negated(at))
+        {
+            Several("cables", ["through", "outside"], Math.Min(at, way.First), Math.Max(at, way.Last), "the line says two different values");
+        }
+    }
+
+    private static bool IsCables(string word) =>
+        word is "gaines" or "gaine" or "cables" or "cable" or "cavi" or "cavo" or "guaine" or "kabels" or "kabel" or "leidingen" or "zuge" or "leitungen" or "fundas" or "latiguillos" or "hoses" or "passage" or "passaggio" or "paso" or "guiado" or "routing" or "fuhrung" or "leitungsfuhrung" or "kabelfuhrung" or "zugfuhrung" or "kabelgeleiding";
+}
