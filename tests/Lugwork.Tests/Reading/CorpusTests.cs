@@ -1,6 +1,6 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 91 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 95 %: it is to be 97 there too.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
@@ -112,22 +112,24 @@ public sealed class CorpusTests(ITestOutputHelper output)
     [InlineData("twentieth", 99)]
     [InlineData("twenty-first", 99)]
     [InlineData("twenty-second", 98)]
-    [InlineData("twenty-third", 93)]
-    [InlineData("twenty-fourth", 97)]
+    [InlineData("twenty-third", 98)]
+    [InlineData("twenty-fourth", 99)]
     public void The_sets_of_ten_hands_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunLines, read);
 
-    /// <summary>Some 12,000 lines by fifteen hands that say anew in six languages what lines of the open sets say.</summary>
+    /// <summary>Some 15,000 lines by twenty hands that say anew in six languages what lines of the open sets say.</summary>
     [Theory]
-    [InlineData("first", 97)]
-    [InlineData("second", 97)]
-    [InlineData("third", 95)]
+    [InlineData("first", 99)]
+    [InlineData("second", 98)]
+    [InlineData("third", 98)]
+    [InlineData("fourth", 98)]
+    [InlineData("fifth", 96)]
     public void The_lines_said_anew_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunAnew, read);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 94);
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 95);
 
     [Fact]
-    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 93);
+    public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 96);
 
     private void Hold(Func<SpecCorpus> run, int read)
     {
