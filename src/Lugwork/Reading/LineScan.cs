@@ -27,6 +27,7 @@ internal sealed partial class LineScan
 
     /// <summary>What the line denies.</summary>
     private readonly List<SpecItem> _denied;
+    private readonly bool _forkSetAside;
 
     /// <summary>The field that one figure alone was read for.</summary>
     private readonly Dictionary<int, string> _fieldOf = [];
@@ -35,7 +36,9 @@ internal sealed partial class LineScan
     {
         _slot = slot;
         _items = items;
-        _denied = SetAside.From(slot, items, guessed).Denied;
+        SetAside aside = SetAside.From(slot, items, guessed);
+        _denied = aside.Denied;
+        _forkSetAside = aside.NamesFork;
         _fields = SpecFields.Of(slot);
         _before = new int[items.Count];
         _after = new int[items.Count];

@@ -98,7 +98,7 @@ internal sealed partial class LineScan
     private bool IsRotorBesideFork(LineFinding value)
     {
         int from = _items[value.First].Clause - 1;
-        return _slot == Slot.Frame && Anywhere("m:rear") < 0 && _items.Exists(o => o.Clause >= from && o.Clause <= _items[value.First].Clause && o.Start < value.Start && (o.Is("t:fork") || o.Terms.Any(t => t.StartsWith("v:CrownsAllowed=", StringComparison.Ordinal) || t.StartsWith("v:CrownType=", StringComparison.Ordinal))));
+        return _slot == Slot.Frame && Anywhere("m:rear") < 0 && (_forkSetAside || _items.Exists(o => o.Clause >= from && o.Clause <= _items[value.First].Clause && o.Start < value.Start && (o.Is("t:fork") || o.Terms.Any(t => t.StartsWith("v:CrownsAllowed=", StringComparison.Ordinal) || t.StartsWith("v:CrownType=", StringComparison.Ordinal)))));
     }
 
     /// <summary>"Tija 27.2 con casquillo", "tige 27,2 avec bague".</summary>

@@ -29,6 +29,9 @@ internal sealed partial class SetAside
     /// <summary>What was denied.</summary>
     public List<SpecItem> Denied { get; } = [];
 
+    /// <summary>A fork was named in what was taken out.</summary>
+    public bool NamesFork { get; private set; }
+
     /// <param name="slot">The part that is read.</param>
     /// <param name="items">The items; those that are taken out are replaced.</param>
     /// <param name="strict">The part was only guessed from the line: what names another one is of that one, also where the two mate.</param>
@@ -688,6 +691,7 @@ internal sealed partial class SetAside
         for (int i = first; i <= last; i++)
         {
             SpecItem item = _items[i];
+            NamesFork |= item.Is("t:fork");
             _items[i] = new() { Kind = SpecTokenKind.Word, Text = "\u0001", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = ["m:nothing"] };
         }
     }
