@@ -46,7 +46,7 @@ internal static class ForeignPart
     public static bool IsOnly(Slot slot, List<SpecItem> items, ReadOnlySpan<char> text)
     {
         string kind = PartForms.Of(slot).Kind;
-        string near = PartWords.Of(slot).Near;
+        string near = NamedParts.Of(slot).Near;
         if (IsOfOtherEnd(slot, items, text))
         {
             return true;

@@ -30,7 +30,7 @@ internal sealed partial class LineScan
         }
 
         OtherEndOfPart();
-        string mates = PartWords.Of(_slot).Mates;
+        string mates = NamedParts.Of(_slot).Mates;
         int head = mates.Length == 0 ? -1 : Head();
         if (head < 0 || Doubts.Count > 0)
         {

@@ -120,7 +120,7 @@ internal sealed partial class LineScan
             return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);
         }
 
-        bool part = topic.StartsWith("t:", StringComparison.Ordinal) && _items[link].Clause == _items[i].Clause && Parts.Contains(topic) && !PartWords.Of(_slot).Mates.Contains(topic, StringComparison.Ordinal);
+        bool part = topic.StartsWith("t:", StringComparison.Ordinal) && _items[link].Clause == _items[i].Clause && Parts.Contains(topic) && !NamedParts.Of(_slot).Mates.Contains(topic, StringComparison.Ordinal);
         return part && !IsLikeOneRead(i);
     }
 

@@ -20,7 +20,7 @@ internal sealed partial class SetAside
     {
         _slot = slot;
         _items = items;
-        PartWords words = PartWords.Of(slot);
+        NamedParts words = NamedParts.Of(slot);
         _strict = strict;
         _own = words.Own;
         _mates = strict && slot != Slot.Frame && slot != Slot.Fork ? words.Itself : words.Mates;

@@ -147,7 +147,7 @@ internal static class SpecParts
 
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
         (slot == Slot.RearWheel && clause.Exists(SlotFinder.IsCassetteOfBody)) ||
-        (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, PartWords.Of(slot).Mates));
+        (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, NamedParts.Of(slot).Mates));
 
     /// <summary>The clause starts with the name of a part, behind its end at most, and says something of it.</summary>
     private static bool Heads(List<SpecItem> clause)

@@ -6,12 +6,12 @@ namespace Lugwork.Reading;
 /// <param name="Mates">The part first, then what mates with it: what a line about it may start with.</param>
 /// <param name="Itself">What names the part by itself: other words for it, and pieces of it that are named like parts. It counts where the part was only guessed from the line.</param>
 /// <param name="Near">What the line may name so that it is not one about other parts only: the part, what it goes to or together with, and what its fields are told by.</param>
-internal sealed record PartWords(string Mates, string Itself, string Near)
+internal sealed record NamedParts(string Mates, string Itself, string Near)
 {
-    private static readonly PartWords None = new("", "", "");
+    private static readonly NamedParts None = new("", "", "");
 
     /// <summary>By the kind of part as build files have it. Words of the trade: common practice, no source.</summary>
-    private static readonly FrozenDictionary<string, PartWords> Table = new Dictionary<string, PartWords>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, NamedParts> Table = new Dictionary<string, NamedParts>(StringComparer.Ordinal)
     {
         ["frame"] = new("t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim", "t:frame", ""),
         ["fork"] = new("t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim", "t:fork", ""),
@@ -56,5 +56,5 @@ internal sealed record PartWords(string Mates, string Itself, string Near)
     /// <summary>The part itself, the first of what mates.</summary>
     public string Own { get; } = Mates.Split(' ')[0];
 
-    public static PartWords Of(Slot slot) => Table.GetValueOrDefault(PartForms.Of(slot).Kind, None);
+    public static NamedParts Of(Slot slot) => Table.GetValueOrDefault(PartForms.Of(slot).Kind, None);
 }
