@@ -264,8 +264,17 @@ internal static class TyreLabels
         // Behind a dash a label has a fraction, 12-1/2; an ISO size has a bead seat.
         int at = 0;
         int signs = 0;
+        bool isWide = false;
         while (at < text.Length && IsWritten(Code(text[at])))
         {
+            if (typeof(TChar) == typeof(byte) && Code(text[at]) >= 0x80)
+            {
+                // A piece of a sign that takes several bytes, a times sign among them: it is read to know.
+                isWide = true;
+                at++;
+                continue;
+            }
+
             if (TextCursor.IsDash((char)Code(text[at])) && !IsSlash(text, at + 2) && !IsSlash(text, at + 3))
             {
                 return false;
@@ -276,7 +285,7 @@ internal static class TyreLabels
         }
 
         // A French label with a width has one times sign, an inch label one or two.
-        return at == text.Length && signs > 0 && signs <= (outer < LeastFrench ? 2 : 1);
+        return at == text.Length && (isWide || (signs > 0 && signs <= (outer < LeastFrench ? 2 : 1)));
     }
 
     private static bool IsSlash<TChar>(ReadOnlySpan<TChar> text, int at)

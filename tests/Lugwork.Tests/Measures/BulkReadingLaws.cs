@@ -23,6 +23,16 @@ public sealed class BulkReadingLaws
             && Agrees<TyreSize>(text, TyreSize.Read, TyreSize.Read);
     }
 
+    /// <summary>A times sign of two or three bytes in a label that says one size.</summary>
+    [Theory]
+    [InlineData("8 × 2")]
+    [InlineData("8✕  2")]
+    [InlineData("8✕\u00a0 2")]
+    [InlineData("28 × 1-1/2")]
+    [InlineData("26 × 1 × 1-3/8")]
+    [InlineData("700 × 38C")]
+    public void A_label_says_the_same_in_bytes(string text) => Assert.True(Agrees<TyreSize>(text, TyreSize.Read, TyreSize.Read));
+
     [Property(MaxTest = 2_000)]
     public bool What_is_written_reads_back(DoNotSize<int> seed)
     {
