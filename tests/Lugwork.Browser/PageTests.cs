@@ -169,7 +169,7 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         string count = await page.Locator(".lists a[aria-current] .count").InnerTextAsync();
         int total = int.Parse(count, NumberStyles.AllowThousands, CultureInfo.InvariantCulture);
         Assert.True(total >= 10_000, $"{total} tyres fit");
-        await page.GetByRole(AriaRole.Navigation, new() { Name = "Pages" }).GetByRole(AriaRole.Link, new() { NameRegex = OnOnePage() }).ClickAsync();
+        await Follow(page, page.GetByRole(AriaRole.Navigation, new() { Name = "Pages" }).GetByRole(AriaRole.Link, new() { NameRegex = OnOnePage() }), "size=10000");
         await Assertions.Expect(page.Locator(".articles > li")).ToHaveCountAsync(10_000);
         await page.Keyboard.PressAsync("End");
         ILocator last = page.Locator(".articles .button").Last;
@@ -177,6 +177,22 @@ public sealed partial class PageTests(Shop shop, Chromium browser)
         await last.ClickAsync();
         await Assertions.Expect(page.Locator("#slot-rearTyre .chosen")).ToContainTextAsync("Tyre");
         Assert.Empty(visit.Errors);
+    }
+
+    /// <summary>Follows a link by the keyboard, once more where the browser did not set off: a click at the foot of a page that is still being laid out was lost now and then.</summary>
+    private static async Task Follow(IPage page, ILocator link, string to)
+    {
+        for (int tries = 1; !page.Url.Contains(to, StringComparison.Ordinal); tries++)
+        {
+            await link.PressAsync("Enter");
+            try
+            {
+                await page.WaitForURLAsync(u => u.Contains(to, StringComparison.Ordinal), new() { Timeout = 15_000, WaitUntil = WaitUntilState.Commit });
+            }
+            catch (TimeoutException) when (tries < 3)
+            {
+            }
+        }
     }
 
     private static async Task Choose(IPage page, string slot, string name)
