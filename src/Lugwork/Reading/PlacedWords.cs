@@ -3,6 +3,9 @@ namespace Lugwork.Reading;
 /// <summary>Short words that mean a thing by the place where they stand: letters for upper and lower in brackets, "post" of a brake, the Dutch "standaard" before a name, the "motor" of a bottom bracket.</summary>
 internal static class PlacedWords
 {
+    /// <summary>How far the letter for the lower half may stand behind the one for the upper half, in items.</summary>
+    private const int Apart = 14;
+
     public static void Mend(List<SpecItem> items)
     {
         for (int i = 0; i < items.Count; i++)
@@ -45,9 +48,10 @@ internal static class PlacedWords
     /// <summary>The words that mean a thing by the place where they stand on a frame.</summary>
     public static void MendFrame(List<SpecItem> items)
     {
-        for (int i = 0; i < items.Count; i++)
+        bool? isSpanish = null;
+        for (int i = 0; i < items.Count && isSpanish != false; i++)
         {
-            if (items[i] is { Kind: SpecTokenKind.Word, Text: "motor" } && IsBracket(items, i))
+            if (items[i] is { Kind: SpecTokenKind.Word, Text: "motor" } && IsBeforeShell(items, i) && (isSpanish ??= IsOfBicycleInSpanish(items)))
             {
                 items[i] = Word(items[i], "t:bb");
             }
@@ -57,8 +61,13 @@ internal static class PlacedWords
     /// <summary>"IS41 (o.), IS52 (u.)", "IS41/IS52 (o/u)": upper and lower in German, each by its letter in brackets.</summary>
     private static void Letters(List<SpecItem> items, int upper)
     {
-        int lower = items.FindIndex(upper + 1, i => i is { Kind: SpecTokenKind.Word, Text: "u" });
-        if (IsInBrackets(items, upper) && lower > 0 && lower <= upper + 14 && IsInBrackets(items, lower))
+        int lower = -1;
+        for (int j = upper + 1; lower < 0 && j < items.Count && j <= upper + Apart && IsInBrackets(items, upper); j++)
+        {
+            lower = items[j] is { Kind: SpecTokenKind.Word, Text: "u" } ? j : -1;
+        }
+
+        if (lower > 0 && IsInBrackets(items, lower))
         {
             items[upper] = Word(items[upper], "m:upper");
             items[lower] = Word(items[lower], "m:lower");
@@ -84,13 +93,17 @@ internal static class PlacedWords
     private static bool IsOfBrake(SpecItem item) => item.Is("t:brake") || item.Is("t:caliper") || item.Is("m:disc") || item.Is("m:mounttabs");
 
     /// <summary>"Motor BSA de 68", "el motor es T47", "motor inglés": where the name of a shell follows, the word is the bottom bracket of South America and no motor.</summary>
-    private static bool IsBracket(List<SpecItem> items, int i)
+    private static bool IsBeforeShell(List<SpecItem> items, int i)
     {
         int name = i + 1 < items.Count && items[i + 1].Text is "es" or "de" or "tipo" or "va" or "con" ? i + 2 : i + 1;
-        bool shell = name < items.Count && items[name].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal));
+        return name < items.Count && items[name].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal));
+    }
+
+    /// <summary>The line has Spanish words and none of an electric motor.</summary>
+    private static bool IsOfBicycleInSpanish(List<SpecItem> items)
+    {
         bool electric = items.Exists(o => o.Text is "electrico" or "ebike" or "bateria" or "central" or "watt" or "w" or "e" or "mittelmotor" or "akku" or "kit" || o.Is("u:w") || o.Unit is "w" or "V" or "other");
-        bool spanish = items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "es" or "de" or "el" or "del" or "la" or "para" or "rosca" or "ingles" or "italiano" or "frances" or "caja" or "cuadro" or "tipo");
-        return shell && spanish && !electric;
+        return !electric && items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "es" or "de" or "el" or "del" or "la" or "para" or "rosca" or "ingles" or "italiano" or "frances" or "caja" or "cuadro" or "tipo");
     }
 
     private static SpecItem Word(SpecItem item, string term) =>

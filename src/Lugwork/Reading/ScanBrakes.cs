@@ -192,7 +192,7 @@ internal sealed partial class LineScan
         if (second >= 0)
         {
             (decimal a, decimal b) = (value, _items[second].Value);
-            if (!post && b == a + 20 && (!rear || false))
+            if (!post && b == a + 20 && !rear)
             {
                 Keep(field, a == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, size), second);
                 _items[size].Used = _items[second].Used = true;

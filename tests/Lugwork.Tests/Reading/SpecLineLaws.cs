@@ -208,6 +208,10 @@ public sealed class SpecLineLaws
     [InlineData("vertical ")]
     [InlineData("boost 27.2 ")]
     [InlineData("PM 160 or ")]
+    [InlineData("o ")]
+    [InlineData("motor BSA ")]
+    [InlineData("12 auf 142 ")]
+    [InlineData("kein Boost ")]
     public void The_work_grows_with_the_length_of_a_line(string piece)
     {
         string once = string.Concat(Enumerable.Repeat(piece, 5_000 / piece.Length));
