@@ -3,6 +3,9 @@ namespace Lugwork.Reading;
 /// <summary>"148 op 12", "12 auf 142": the word for "on" between two figures that one part has together. Between two that are like each other it leads from one size to another: "van 140 op 160".</summary>
 internal static class TimesByPlace
 {
+    /// <summary>How far a word for travel may stand from the figures, in tokens.</summary>
+    private const int Near = 10;
+
     /// <summary>Whether the word joins the figure before it to the one behind it.</summary>
     /// <param name="tokens">All tokens of the line; those before <paramref name="kept"/> are settled.</param>
     /// <param name="at">The word.</param>
@@ -22,7 +25,21 @@ internal static class TimesByPlace
         bool from = before > 0 && tokens[before - 1].Text is "von" or "from";
         bool date = behind < tokens.Count && tokens[behind].Text is "januari" or "februari" or "maart" or "april" or "mei" or "juni" or "juli" or "augustus" or "september" or "oktober" or "november" or "december" or "januar" or "februar" or "marz" or "mai" or "august" or "dezember" or "uhr" or "uur" or "bar" or "euro" or "psi";
         // "12 op 100 mm veerweg": as much travel as the width of a hub.
-        return !cut && !from && !date && !(large is 100 or (>= 120 and <= 160) && tokens.Exists(t => t.Text is "veerweg" or "federweg" or "travel")) && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
+        return !cut && !from && !date && !(large is 100 or (>= 120 and <= 160) && IsTravel(tokens, before, at)) && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
+    }
+
+    /// <summary>A word for travel stands near.</summary>
+    private static bool IsTravel(List<SpecToken> tokens, int before, int at)
+    {
+        for (int i = Math.Max(0, before - Near); i < tokens.Count && i <= at + Near; i++)
+        {
+            if (tokens[i].Text is "veerweg" or "federweg" or "travel")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static bool IsUnit(SpecToken token) => token.Text is "mm" or "zoll" or "inch" or "duim" || token.Is('"');
