@@ -17,6 +17,7 @@ internal static class ItemCutter
         tooMuch = tokens.Count > SpecLexer.MostTokens;
         Prepositions(tokens, text);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
+        Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
@@ -52,7 +53,7 @@ internal static class ItemCutter
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
                 terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
-                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1 });
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, IsGuessed = IsGuessed(tokens, i, end) });
                 i = end;
                 diameter = false;
                 continue;
@@ -110,6 +111,19 @@ internal static class ItemCutter
         Headings.Mend(items);
         BracketWords.Mend(items);
         return items;
+    }
+
+    private static bool IsGuessed(List<SpecToken> tokens, int from, int behind)
+    {
+        for (int i = from; i < behind; i++)
+        {
+            if (tokens[i].IsGuessed)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>

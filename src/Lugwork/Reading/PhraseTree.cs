@@ -17,9 +17,22 @@ internal sealed class PhraseTree
     /// <summary>Words of values and marks with one letter missing; empty where two words become the same.</summary>
     private readonly Dictionary<string, string> _short = new(StringComparer.Ordinal);
 
+    private readonly Lazy<NearWords> _nearWords;
+
+    public PhraseTree() => _nearWords = new(() => new(_words));
+
+    private PhraseTree(Lazy<NearWords> near) => _nearWords = near;
+
+    /// <summary>The word of the library's own phrases that a misspelt one stands for; null where there is none. A user's words are taken as they are written.</summary>
+    public string? Near(string word) => _nearWords.Value.Of(word, SaysTheSame);
+
+    /// <summary>Both are phrases by themselves, and of the same.</summary>
+    private bool SaysTheSame(string one, string other) =>
+        _alone.Contains(one) && _alone.Contains(other) && _root.Next[one].Terms is { IsDefault: false } a && _root.Next[other].Terms is { IsDefault: false } b && a.SequenceEqual(b);
+
     public PhraseTree Copy()
     {
-        PhraseTree copy = new();
+        PhraseTree copy = new(_nearWords);
         Copy(_root, copy._root);
         foreach ((string key, string word) in _near)
         {

@@ -5,6 +5,11 @@ namespace Lugwork.Reading;
 /// <summary>Words near a figure, and figures that stand in pairs and threes.</summary>
 internal sealed partial class LineScan
 {
+    /// <summary>Up to so many items a line is gone through anew for each question, which costs less than to remember.</summary>
+    private const int Short = 64;
+
+    private Dictionary<string, int>? _firsts;
+
     /// <summary>A mark stands in the clause of an item, within reach.</summary>
     private bool HasMark(int i, string term) => FindMark(i, term, 0) >= 0;
 
@@ -27,6 +32,24 @@ internal sealed partial class LineScan
 
     /// <summary>A mark anywhere in the line.</summary>
     private int Anywhere(string term)
+    {
+        if (_items.Count <= Short)
+        {
+            return FirstOf(term);
+        }
+
+        // Asked for each item of a long line it would grow with the square of the line; what items say no longer changes here.
+        _firsts ??= new(StringComparer.Ordinal);
+        if (!_firsts.TryGetValue(term, out int first))
+        {
+            first = FirstOf(term);
+            _firsts[term] = first;
+        }
+
+        return first;
+    }
+
+    private int FirstOf(string term)
     {
         for (int i = 0; i < _items.Count; i++)
         {

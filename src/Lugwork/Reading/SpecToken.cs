@@ -42,6 +42,9 @@ internal struct SpecToken
     /// <summary>Broken off, far too long, or with a letter where a figure belongs.</summary>
     public bool IsBroken;
 
+    /// <summary>It is misspelt; the text is what it was taken for.</summary>
+    public bool IsGuessed;
+
     public readonly bool Is(char sign) => Kind == SpecTokenKind.Sign && Text[0] == sign;
 
     public readonly bool IsNumber => Kind == SpecTokenKind.Number;

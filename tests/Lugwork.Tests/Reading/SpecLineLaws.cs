@@ -212,6 +212,8 @@ public sealed class SpecLineLaws
     [InlineData("motor BSA ")]
     [InlineData("12 auf 142 ")]
     [InlineData("kein Boost ")]
+    [InlineData("Mid (BMX) ")]
+    [InlineData("linea catena 52 mm ")]
     public void The_work_grows_with_the_length_of_a_line(string piece)
     {
         string once = string.Concat(Enumerable.Repeat(piece, 5_000 / piece.Length));
