@@ -106,6 +106,7 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        ExportRows.Mend(items);
         ItemNotes.Mend(items);
         PlacedWords.Mend(items);
         Headings.Mend(items);
@@ -202,7 +203,7 @@ internal static class ItemCutter
             }
 
             int at = i + 1;
-            while (at < items.Count && at <= i + 6 && (items[at].Kind == SpecTokenKind.Sign || items[at].Text is "nr" or "no" or "num"))
+            while (at < items.Count && at <= i + 6 && ((items[at].Kind == SpecTokenKind.Sign && !items[at].IsSign(';') && !items[at].IsSign('|')) || items[at].Text is "nr" or "no" or "num"))
             {
                 at++;
             }
@@ -334,11 +335,12 @@ internal static class ItemCutter
         }
 
         // "9f.": the German word for speeds cut short. "30e": a price.
-        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (at + 1 >= tokens.Count || tokens[at + 1].Kind == SpecTokenKind.Sign))
+        int fold = at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
+        if (fold < tokens.Count && tokens[fold] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (fold + 1 >= tokens.Count || tokens[fold + 1].Kind == SpecTokenKind.Sign))
         {
             number.Unit = "speed";
-            number.End = tokens[at].End;
-            return at + 1;
+            number.End = tokens[fold].End;
+            return fold + 1;
         }
 
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "e", Glued: true } && number.Value is >= 15 and <= 5000 && number.Value == decimal.Truncate(number.Value) && !(at + 1 < tokens.Count && tokens[at + 1].Glued && tokens[at + 1].Kind != SpecTokenKind.Sign) && number.Value is not (559 or 571 or 584 or 590 or 622))

@@ -49,9 +49,18 @@ internal static class ItemNotes
         }
     }
 
+    private static readonly HashSet<string> ItalianParts = new(StringComparer.Ordinal) { "copertone", "copertoni", "copertoncino", "copertoncini", "gomma", "gomme", "pneumatico", "pneumatici", "tubolare", "tubolari", "camera", "camere", "mozzo", "mozzi", "ruota", "ruote", "cerchio", "cerchi", "disco", "dischi", "rotore", "freno", "freni", "pinza", "pinze", "perno", "perni", "pass", "passante", "passanti", "cambio", "comando", "leva", "bloccaggio", "asse", "dado", "dadi", "nastro", "flap", "valvola" };
+
     /// <summary>"Disco post. 180": behind an Italian part and with a point it is the rear one, no seatpost.</summary>
     private static void Posteriore(List<SpecItem> items, int i)
     {
+        if (i > 0 && items[i].Text == "post" && items[i].Is("t:post") && (i + 1 == items.Count || items[i + 1].IsSign(';') || items[i + 1].IsSign('|') || items[i + 1].IsSign(',') || items[i + 1].IsSign('/')) && ItalianParts.Contains(items[i - 1].Text))
+        {
+            // "COPERTONI POST;37-622", "MOZZO POST | 12x148".
+            items[i] = Word(items[i], "m:rear");
+            return;
+        }
+
         bool post = i + 2 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued;
         int figure = post && items[i + 2].IsSign(':') ? i + 3 : i + 2;
         if (post && figure < items.Count && items[figure] is { IsNumber: true, Value: >= 110 and <= 200 } && (i == 0 || items[i - 1].Is("m:fm") || items[i - 1].Is("m:pm")))

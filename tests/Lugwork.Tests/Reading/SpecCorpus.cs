@@ -96,6 +96,20 @@ internal sealed class SpecCorpus
         return changed;
     }
 
+    /// <summary>The lines with what is known of their part, without their labels.</summary>
+    public IEnumerable<(Slot? Slot, string Text)> Texts
+    {
+        get
+        {
+            using JsonDocument lines = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, $"lines-{_half}.json")));
+            foreach (JsonElement line in lines.RootElement.EnumerateArray())
+            {
+                string? hint = line.GetProperty("hint").GetString();
+                yield return (hint is null ? null : Slot.All.Single(s => s.Name == hint), line.GetProperty("text").GetString()!);
+            }
+        }
+    }
+
     public SpecCorpus RunLines()
     {
         using JsonDocument lines = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, $"lines-{_half}.json")));

@@ -1,0 +1,243 @@
+namespace Lugwork.Reading;
+
+/// <summary>What a row of a shop's export says of trade and not of the part: numbers of articles, bar codes, stock, quantities and prices. Their figures are of no interface.</summary>
+/// <remarks>A row has four cells at least, parted by semicolons, bars or tabs. A figure with nothing beside it is a price or a quantity only among cells of trade.</remarks>
+internal static class ExportRows
+{
+    private const int FewestCells = 4;
+
+    private static readonly HashSet<string> Articles = new(StringComparer.Ordinal) { "art", "artnr", "artikel", "artikelnummer", "article", "articolo", "articulo", "ref", "reference", "referencia", "referenz", "riferimento", "rif", "cod", "code", "codigo", "codice", "sku", "ean", "gtin", "cb", "barcode", "nr", "no", "num", "nummer", "item", "pn", "mpn", "lag", "mag", "loc", "kunde", "cliente", "client", "klant", "customer" };
+
+    private static readonly HashSet<string> Quantities = new(StringComparer.Ordinal) { "stk", "stck", "stuck", "stuks", "st", "stock", "vrd", "voorraad", "menge", "anz", "anzahl", "aantal", "qty", "qte", "qta", "q", "quantity", "quantita", "quantite", "cant", "cantidad", "cdad", "ud", "uds", "unidad", "unidades", "pz", "pezzo", "pezzi", "pc", "pcs", "pce", "pces", "piece", "pieces", "lager", "lagernd", "bestand", "magazzino", "giacenza", "disp", "dispo", "disponibili", "disponibles", "existencias", "almacen", "vpe", "ve", "paar", "paire", "paires", "par", "pares", "paio", "paia", "pair", "pairs", "box", "loc", "fach", "regal", "shelf", "bin", "lot", "los", "reste", "rest", "restan", "rouleau", "rouleaux", "rolle", "rollen", "rol", "rollo", "rollos", "rotolo", "roll", "rolls", "avail", "available" };
+
+    /// <summary>Small words beside a quantity: "in stock 3", "q.tà 7".</summary>
+    private static readonly HashSet<string> Fillers = new(StringComparer.Ordinal) { "en", "in", "auf", "ab", "op", "on", "hand", "of", "ta", "a", "di", "de", "da" };
+
+    private static readonly HashSet<string> Currencies = new(StringComparer.Ordinal) { "eur", "euro", "euros", "chf", "usd", "gbp", "vb", "vhb", "pu", "pvp", "vk", "uvp", "rrp", "msrp", "preis", "prix", "precio", "prezzo", "prijs", "price", "\u20AC", "\u00A3", "$" };
+
+    /// <summary>Letters in front of the figures of an interface: no code of a shop.</summary>
+    private static readonly HashSet<string> Families = new(StringComparer.Ordinal) { "ec", "zs", "is", "eb", "pf", "bb", "bsa", "t", "m", "pm", "fm", "hg", "ms", "xd", "xdr", "fg", "iso", "etrto", "od", "id", "o", "p", "l", "b", "h", "d", "w", "z", "n", "s", "c", "sr", "bcd", "lk", "pcd", "iscg", "jis", "qr", "ta", "old" };
+
+    public static void Mend(List<SpecItem> items)
+    {
+        if (Sign(items) is not { } sign)
+        {
+            return;
+        }
+
+        List<(int From, int To, Cell Kind)> cells = [];
+        int from = 0;
+        for (int i = 0; i <= items.Count; i++)
+        {
+            if (i == items.Count || Ends(items, i, sign))
+            {
+                cells.Add((from, i, KindOf(items, from, i)));
+                from = i + 1;
+            }
+        }
+
+        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is Cell.Trade) && (sign == ',' || !IsPriced(cells))))
+        {
+            return;
+        }
+
+        if (sign == ',')
+        {
+            // A comma parts sentences too: only what says by itself that it is of trade.
+            foreach ((int start, int end, _) in cells.FindAll(c => c.Kind == Cell.Trade))
+            {
+                SaysNothing(items, start, end);
+            }
+
+            return;
+        }
+
+        // "1 ud;290": a sum without its currency, behind how many there are.
+        if (cells.Count > 1 && cells[^1] is { Kind: Cell.Other } last && last.To - last.From == 1 && items[last.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && cells[^2].Kind == Cell.Trade)
+        {
+            cells[^1] = last with { Kind = Cell.Trade };
+        }
+
+        foreach ((int start, int end, _) in cells.FindAll(c => c.To - c.From == 1 && Articles.Contains(items[c.From].Text)))
+        {
+            // A column of articles without a number.
+            SaysNothing(items, start, end);
+        }
+
+        int quantity = -1;
+        for (int i = 1; i < cells.Count; i++)
+        {
+            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind));
+            quantity = cells[i].Kind == Cell.Count && beside ? i : quantity;
+        }
+
+        for (int i = 0; i < cells.Count; i++)
+        {
+            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == Cell.Code)) || i == quantity)
+            {
+                SaysNothing(items, cells[i].From, cells[i].To);
+            }
+        }
+    }
+
+    private enum Cell
+    {
+        /// <summary>Of the part, or not known.</summary>
+        Other,
+
+        /// <summary>By its words or its length: an article, a bar code, a stock, a sum of money.</summary>
+        Trade,
+
+        /// <summary>A figure of two decimals and nothing else.</summary>
+        Price,
+
+        /// <summary>Letters and figures in one that name nothing: "RE-5762".</summary>
+        Code,
+
+        /// <summary>A whole figure up to 99 and nothing else.</summary>
+        Count,
+    }
+
+    private static bool IsTrade(Cell kind) => kind is Cell.Trade or Cell.Price or Cell.Code;
+
+    /// <summary>A price beside a count or a code: "RE-5762;6;39,90", "39,90;6".</summary>
+    private static bool IsPriced(List<(int From, int To, Cell Kind)> cells)
+    {
+        for (int i = Math.Max(1, cells.Count - 4); i < cells.Count; i++)
+        {
+            if ((cells[i].Kind == Cell.Price || (cells[i].Kind == Cell.Code && i > 0)) && ((cells[i - 1].Kind is Cell.Count or Cell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is Cell.Count or Cell.Code)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The sign that parts the cells of the line; null where it is no row.</summary>
+    private static char? Sign(List<SpecItem> items)
+    {
+        foreach (char sign in ";|\t/,")
+        {
+            int ends = 0;
+            for (int i = 1; i < items.Count; i++)
+            {
+                ends += Ends(items, i, sign) ? 1 : 0;
+            }
+
+            if (ends >= FewestCells - 1)
+            {
+                return sign;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A cell ends here; a slash or a comma with no blank does not end one.</summary>
+    private static bool Ends(List<SpecItem> items, int i, char sign) =>
+        items[i].IsSign(sign) && (sign is not ('/' or ',') || (items[i].IsFraction && (sign == ',' || !items[i].Glued)));
+
+    private static Cell KindOf(List<SpecItem> items, int from, int to)
+    {
+        if (to <= from)
+        {
+            return Cell.Other;
+        }
+
+        (int numbers, int words, int others, bool article, bool quantity, bool money) = (0, 0, 0, false, false, false);
+        for (int i = from; i < to; i++)
+        {
+            SpecItem item = items[i];
+            bool first = i == from || (i == from + 1 && items[from].Kind == SpecTokenKind.Sign);
+            article |= first && item.Kind == SpecTokenKind.Word && Articles.Contains(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.')));
+            money |= Currencies.Contains(item.Text) || (item.IsNumber && item.Unit == "other");
+            numbers += item.IsNumber ? 1 : 0;
+            bool counted = item.Kind == SpecTokenKind.Word && (Quantities.Contains(item.Text) || Currencies.Contains(item.Text));
+            quantity |= counted;
+            words += item.Kind == SpecTokenKind.Word ? 1 : 0;
+            others += item.Kind == SpecTokenKind.Word && !counted && !Fillers.Contains(item.Text) ? 1 : 0;
+        }
+
+        SpecItem one = items[from];
+        if ((numbers == 0 && words > 0 && others == 0 && money) || (numbers == 1 && words == 0 && to - from == 3 && one.IsNumber && items[from + 1].IsSign(',') && items[from + 2].IsSign('-')))
+        {
+            // "VB", "89,-".
+            return Cell.Trade;
+        }
+
+        if (numbers == 1 && words == 0 && one.IsNumber && to - from == 1)
+        {
+            return IsLong(one) ? Cell.Trade
+                : one is { Places: 2, IsFraction: false, Unit: "" } ? Cell.Price
+                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 0 and <= 99 } ? Cell.Count : Cell.Other;
+        }
+
+        if (article || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
+        {
+            return Cell.Trade;
+        }
+
+        if (numbers == 2 && words == 0 && to - from == 2 && items[from] is { Places: 0, Unit: "", Value: >= 1 and <= 99 } && items[from + 1] is { Places: 2, Value: < 1000, Unit: "" })
+        {
+            // "1 350,00".
+            return Cell.Price;
+        }
+
+        return IsCode(items, from, to) ? Cell.Code : Cell.Other;
+    }
+
+    private static bool IsWhole(List<SpecItem> items, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (items[i].IsNumber && (items[i].Places > 0 || items[i].IsFraction || items[i].Value > 999 || items[i].Unit is not ("" or "other")))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Five figures and more, or a nought in front: no size is written so.</summary>
+    private static bool IsLong(SpecItem number) => (number is { IsBroken: true, Text: "" } && number.End - number.Start >= 8) || number is { IsFraction: false, Places: 0, Unit: "" } && (number.Text.Length >= 5 || (number.Text.Length > 2 && number.Text[0] == '0'));
+
+    private static bool IsCode(List<SpecItem> items, int from, int to)
+    {
+        if (items[from] is not { Kind: SpecTokenKind.Word } word || to - from is < 2 or > 6 || Families.Contains(word.Text))
+        {
+            return false;
+        }
+
+        bool plain = word.Terms.IsEmpty || (word.Text.Length <= 3 && items[from + 1].IsSign('-') && !word.Terms.Any(t => t[0] is not 't'));
+        (bool figures, bool padded) = (false, false);
+        for (int i = from + 1; i < to; i++)
+        {
+            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-')) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
+            {
+                return false;
+            }
+
+            figures |= items[i].IsNumber;
+            padded |= items[i].IsNumber && items[i].Text.Length > 2 && items[i].Text[0] == '0' && items[i].Places == 0;
+        }
+
+        return figures && (plain || padded);
+    }
+
+    private static void SaysNothing(List<SpecItem> items, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (items[i].IsNumber)
+            {
+                (items[i].Unit, items[i].IsBroken) = ("other", false);
+            }
+            else if (items[i].Kind == SpecTokenKind.Word)
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = "", Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
+            }
+        }
+    }
+}
