@@ -36,7 +36,7 @@ internal static class ExportRows
             }
         }
 
-        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is Cell.Trade) && (sign == ',' || !IsPriced(cells))))
+        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is Cell.Trade) && (sign == ',' || !IsPriced(items, cells))))
         {
             return;
         }
@@ -85,6 +85,9 @@ internal static class ExportRows
         /// <summary>Of the part, or not known.</summary>
         Other,
 
+        /// <summary>Words alone, of a colour or the like.</summary>
+        Words,
+
         /// <summary>By its words or its length: an article, a bar code, a stock, a sum of money.</summary>
         Trade,
 
@@ -101,10 +104,16 @@ internal static class ExportRows
     private static bool IsTrade(Cell kind) => kind is Cell.Trade or Cell.Price or Cell.Code;
 
     /// <summary>A price beside a count or a code: "RE-5762;6;39,90", "39,90;6".</summary>
-    private static bool IsPriced(List<(int From, int To, Cell Kind)> cells)
+    private static bool IsPriced(List<SpecItem> items, List<(int From, int To, Cell Kind)> cells)
     {
         for (int i = Math.Max(1, cells.Count - 4); i < cells.Count; i++)
         {
+            if (i == cells.Count - 1 && cells[i].Kind == Cell.Price && cells[i - 1].Kind == Cell.Words && items[cells[i].From].Value >= 40)
+            {
+                // "oliva;1199,00", "negro;399,00": more than any post or bore.
+                return true;
+            }
+
             if ((cells[i].Kind == Cell.Price || (cells[i].Kind == Cell.Code && i > 0)) && ((cells[i - 1].Kind is Cell.Count or Cell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is Cell.Count or Cell.Code)))
             {
                 return true;
@@ -168,7 +177,7 @@ internal static class ExportRows
 
         if (numbers == 1 && words == 0 && one.IsNumber && to - from == 1)
         {
-            return IsLong(one) ? Cell.Trade
+            return IsLong(one) || one.Unit == "other" ? Cell.Trade
                 : one is { Places: 2, IsFraction: false, Unit: "" } ? Cell.Price
                 : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 0 and <= 99 } ? Cell.Count : Cell.Other;
         }
@@ -184,7 +193,7 @@ internal static class ExportRows
             return Cell.Price;
         }
 
-        return IsCode(items, from, to) ? Cell.Code : Cell.Other;
+        return numbers == 0 && words > 0 ? Cell.Words : IsCode(items, from, to) ? Cell.Code : Cell.Other;
     }
 
     private static bool IsWhole(List<SpecItem> items, int from, int to)

@@ -17,6 +17,7 @@ internal static class ItemCutter
         tooMuch = tokens.Count > SpecLexer.MostTokens;
         Prepositions(tokens, text);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
+        ShortWords.Mend(tokens, vocabulary.Tree);
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SpelledTens.Mend(tokens, vocabulary.Tree);
