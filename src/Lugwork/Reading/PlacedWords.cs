@@ -58,6 +58,18 @@ internal static class PlacedWords
         }
     }
 
+    /// <summary>"STECKACHSE HR;M12x1,75": the letters for a wheel say the end that an axle goes to.</summary>
+    public static void MendEnds(List<SpecItem> items)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "hr" or "vr" } letters && letters.Is("t:wheel"))
+            {
+                items[i] = Word(letters, letters.Text == "hr" ? "m:rear" : "m:front");
+            }
+        }
+    }
+
     /// <summary>"IS41 (o.), IS52 (u.)", "IS41/IS52 (o/u)": upper and lower in German, each by its letter in brackets.</summary>
     private static void Letters(List<SpecItem> items, int upper)
     {

@@ -59,6 +59,10 @@ public sealed class SpecLine
         {
             PlacedWords.MendFrame(items);
         }
+        else if (hint is not null && (hint.Key.EndsWith("ThruAxle", StringComparison.Ordinal) || hint.Key.EndsWith("AxleNuts", StringComparison.Ordinal)))
+        {
+            PlacedWords.MendEnds(items);
+        }
 
         if (tooMuch)
         {
