@@ -14,7 +14,12 @@ internal static class ItemCutter
     public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary, out bool tooMuch)
     {
         List<SpecToken> tokens = SpecLexer.Cut(text);
-        tooMuch = tokens.Count > SpecLexer.MostTokens;
+        tooMuch = tokens.Count > SpecLexer.MostTokens || tokens.Count(t => t.IsNumber) > SpecLexer.MostNumbers;
+        if (tooMuch)
+        {
+            return [];
+        }
+
         Prepositions(tokens, text);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         ShortWords.Mend(tokens, vocabulary.Tree);
@@ -104,6 +109,12 @@ internal static class ItemCutter
 
             i = Unknown(token, tokens, i, clause, vocabulary, items);
             diameter = false;
+        }
+
+        if (items.Count > SpecLexer.MostKnown && items.Count(i => !i.Terms.IsEmpty) > SpecLexer.MostKnown)
+        {
+            tooMuch = true;
+            return [];
         }
 
         Numbers(items);

@@ -8,6 +8,12 @@ internal static class SpecLexer
     /// <summary>More words, figures and signs than this are no line.</summary>
     public const int MostTokens = 50_000;
 
+    /// <summary>No line of a sheet has as many figures. Each of them is held against the words around it, so that their number bounds the work.</summary>
+    public const int MostNumbers = 500;
+
+    /// <summary>Nor as many words that say something of a part.</summary>
+    public const int MostKnown = 3_000;
+
     private const int MostFigures = 9;
 
     private static readonly (string Name, char Sign)[] Entities =

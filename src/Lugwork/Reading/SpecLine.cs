@@ -66,7 +66,7 @@ public sealed class SpecLine
 
         if (tooMuch)
         {
-            return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words for one line")], Whole(text));
+            return new(hint, [], [Nothing(hint, text, SpecDoubtKind.Refused, "there are too many words or figures for one line")], Whole(text));
         }
 
         if (hint is null && SpecParts.Of(items) is { Count: > 1 } parts)
