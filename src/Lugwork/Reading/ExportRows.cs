@@ -6,14 +6,14 @@ internal static class ExportRows
 {
     private const int FewestCells = 4;
 
-    private static readonly HashSet<string> Articles = new(StringComparer.Ordinal) { "art", "artnr", "artikel", "artikelnummer", "article", "articolo", "articulo", "ref", "reference", "referencia", "referenz", "riferimento", "rif", "cod", "code", "codigo", "codice", "sku", "ean", "gtin", "cb", "barcode", "nr", "no", "num", "nummer", "item", "pn", "mpn", "lag", "mag", "loc", "kunde", "cliente", "client", "klant", "customer" };
+    private static readonly HashSet<string> Articles = new(StringComparer.Ordinal) { "art", "artnr", "artikel", "artikelnummer", "article", "articolo", "articulo", "ref", "reference", "referencia", "referenz", "riferimento", "rif", "cod", "code", "codigo", "codice", "sku", "ean", "gtin", "cb", "barcode", "nr", "no", "num", "nummer", "item", "pos", "position", "sn", "pn", "mpn", "lag", "mag", "loc", "kunde", "cliente", "client", "klant", "customer" };
 
-    private static readonly HashSet<string> Quantities = new(StringComparer.Ordinal) { "stk", "stck", "stuck", "stuks", "st", "stock", "vrd", "voorraad", "menge", "anz", "anzahl", "aantal", "qty", "qte", "qta", "q", "quantity", "quantita", "quantite", "cant", "cantidad", "cdad", "ud", "uds", "unidad", "unidades", "pz", "pezzo", "pezzi", "pc", "pcs", "pce", "pces", "piece", "pieces", "lager", "lagernd", "bestand", "magazzino", "giacenza", "disp", "dispo", "disponibili", "disponibles", "existencias", "almacen", "vpe", "ve", "paar", "paire", "paires", "par", "pares", "paio", "paia", "pair", "pairs", "box", "loc", "fach", "regal", "shelf", "bin", "lot", "los", "reste", "rest", "restan", "rouleau", "rouleaux", "rolle", "rollen", "rol", "rollo", "rollos", "rotolo", "roll", "rolls", "avail", "available" };
+    private static readonly HashSet<string> Quantities = new(StringComparer.Ordinal) { "stk", "stck", "stuck", "stuks", "st", "stock", "vrd", "voorraad", "menge", "anz", "anzahl", "aantal", "qty", "qte", "qta", "q", "quantity", "quantita", "quantite", "cant", "cantidad", "cdad", "ud", "uds", "unidad", "unidades", "pz", "pezzo", "pezzi", "pc", "pcs", "pce", "pces", "piece", "pieces", "lager", "lagernd", "bestand", "magazzino", "giacenza", "disp", "dispo", "disponibili", "disponibles", "existencias", "almacen", "vpe", "ve", "paar", "paire", "paires", "par", "pares", "paio", "paia", "pair", "pairs", "box", "loc", "fach", "regal", "shelf", "bin", "lagerort", "ort", "estante", "estanteria", "scaffale", "rayon", "etagere", "tray", "pallet", "tag", "best", "karton", "krt", "pck", "pkg", "pack", "packs", "pr", "prs", "set", "sets", "satz", "jgo", "juego", "juegos", "u", "un", "left", "instock", "bilder", "fotos", "photos", "foto", "lot", "los", "reste", "rest", "restan", "rouleau", "rouleaux", "rolle", "rollen", "rol", "rollo", "rollos", "rotolo", "roll", "rolls", "avail", "available" };
 
     /// <summary>Small words beside a quantity: "in stock 3", "q.tà 7".</summary>
     private static readonly HashSet<string> Fillers = new(StringComparer.Ordinal) { "en", "in", "auf", "ab", "op", "on", "hand", "of", "ta", "a", "di", "de", "da" };
 
-    private static readonly HashSet<string> Currencies = new(StringComparer.Ordinal) { "eur", "euro", "euros", "chf", "usd", "gbp", "vb", "vhb", "pu", "pvp", "vk", "uvp", "rrp", "msrp", "preis", "prix", "precio", "prezzo", "prijs", "price", "\u20AC", "\u00A3", "$" };
+    private static readonly HashSet<string> Currencies = new(StringComparer.Ordinal) { "eur", "euro", "euros", "chf", "usd", "gbp", "vb", "vhb", "pu", "pvp", "vk", "ek", "uvp", "rrp", "msrp", "preis", "prix", "precio", "prezzo", "prijs", "price", "\u20AC", "\u00A3", "$" };
 
     /// <summary>Letters in front of the figures of an interface: no code of a shop.</summary>
     private static readonly HashSet<string> Families = new(StringComparer.Ordinal) { "ec", "zs", "is", "eb", "pf", "bb", "bsa", "t", "m", "pm", "fm", "hg", "ms", "xd", "xdr", "fg", "iso", "etrto", "od", "id", "o", "p", "l", "b", "h", "d", "w", "z", "n", "s", "c", "sr", "bcd", "lk", "pcd", "iscg", "jis", "qr", "ta", "old" };
@@ -53,7 +53,7 @@ internal static class ExportRows
         }
 
         // "1 ud;290": a sum without its currency, behind how many there are.
-        if (cells.Count > 1 && cells[^1] is { Kind: Cell.Other } last && last.To - last.From == 1 && items[last.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && cells[^2].Kind == Cell.Trade)
+        if (cells.Count > 1 && cells[^1] is { Kind: Cell.Other } last && last.To - last.From == 1 && items[last.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && cells[^2].Kind is Cell.Trade or Cell.Count)
         {
             cells[^1] = last with { Kind = Cell.Trade };
         }
@@ -159,13 +159,13 @@ internal static class ExportRows
         {
             SpecItem item = items[i];
             bool first = i == from || (i == from + 1 && items[from].Kind == SpecTokenKind.Sign);
-            article |= first && item.Kind == SpecTokenKind.Word && Articles.Contains(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.')));
+            article |= (i == from && item.IsSign('#') && to - from > 1) || (first && item.Kind == SpecTokenKind.Word && Articles.Contains(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.'))));
             money |= Currencies.Contains(item.Text) || (item.IsNumber && item.Unit == "other");
             numbers += item.IsNumber ? 1 : 0;
-            bool counted = item.Kind == SpecTokenKind.Word && (Quantities.Contains(item.Text) || Currencies.Contains(item.Text));
+            bool counted = item.Kind == SpecTokenKind.Word && (Quantities.Contains(item.Text) || item.Is("m:stock") || Currencies.Contains(item.Text));
             quantity |= counted;
             words += item.Kind == SpecTokenKind.Word ? 1 : 0;
-            others += item.Kind == SpecTokenKind.Word && !counted && !Fillers.Contains(item.Text) ? 1 : 0;
+            others += item.Kind == SpecTokenKind.Word && !counted && !Fillers.Contains(item.Text) && item.Text.Length > 1 ? 1 : 0;
         }
 
         SpecItem one = items[from];
