@@ -11,6 +11,9 @@ internal static class NumberWords
         "uno due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
         "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
 
+    /// <summary>Spanish hundreds, which bend with what is counted.</summary>
+    private static readonly Dictionary<string, int> Hundred = Build(3, "doscientos trescientos cuatrocientos quinientos seiscientos setecientos ochocientos novecientos", "doscientas trescientas cuatrocientas quinientas seiscientas setecientas ochocientas novecientas");
+
     private static readonly Dictionary<string, int> Tens = Build(2,
         "twenty thirty forty fifty sixty seventy eighty ninety",
         "zwanzig dreisig vierzig funfzig sechzig siebzig achtzig neunzig",
@@ -31,7 +34,7 @@ internal static class NumberWords
     /// <summary>A word or a compound, below a thousand; zero where it is none.</summary>
     public static int Of(string word)
     {
-        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
+        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value) || Hundred.TryGetValue(word, out value))
         {
             return value;
         }
@@ -99,7 +102,7 @@ internal static class NumberWords
             string[] numbers = language.Split(' ');
             for (int i = 0; i < numbers.Length; i++)
             {
-                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * 10);
+                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * (first == 2 ? 10 : 100));
             }
         }
 

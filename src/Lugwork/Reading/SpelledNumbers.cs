@@ -75,6 +75,12 @@ internal static class SpelledNumbers
             return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
         }
 
+        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || tokens[i - 2].Is('(') || tokens[i - 2].Text is "es" or "e" or "est" or "son" or "sono" or "va" or "c" or "pignons" or "pinones"))
+        {
+            // "Mecánico, de diez", "è da dodici", "c'est du onze".
+            return true;
+        }
+
         if (value is < 7 or > 13 || i < 1 || tokens[i - 1].Text is not ("a" or "da" or "de"))
         {
             return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
@@ -225,6 +231,18 @@ internal static class SpelledNumbers
         int at = i + 1;
         bool dash = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued;
         at += dash ? 1 : 0;
+        if (at + 1 < tokens.Count && tokens[at].Text is "a" or "al" or "au" or "bis" or "tot" or "to" or "hasta" or "fino" or "jusqu" && Small(tokens[i].Text) is >= 9 and <= 14)
+        {
+            // "Dall'undici al ventotto", "de once a treinta y cuatro": from the least teeth to the most.
+            for (int to = at + 1; to < tokens.Count && to <= at + 3; to++)
+            {
+                if (tokens[to].IsNumber)
+                {
+                    return tokens[to] is { IsFraction: false, Value: >= 18 and <= 60 } || (to == at + 1 && tokens[to].Value is >= 5 and <= 13 && tokens[at].Text is "bis" or "tot" or "hasta" or "to");
+                }
+            }
+        }
+
         return at + 1 < tokens.Count && tokens[at + 1].IsNumber && tokens[at + 1].Value is >= 5 and <= 13
             && (tokens[at].Text is "bis" or "tot" or "hasta" or "to" || (dash && (tokens[at].Is(',') || tokens[at].Text is "und" or "en" or "and" or "oder" or "of" or "or")));
     }

@@ -1,7 +1,7 @@
 namespace Lugwork.Reading;
 
 /// <summary>Larger figures and decimals that are written as words: "one thirty-five", "twenty-seven point two", "fünfunddreißig", "cent trente-cinq", "treinta y uno coma ocho", "centoquarantotto".</summary>
-internal static class SpelledTens
+internal static partial class SpelledTens
 {
     private const int Most = 60;
     private const int MostWords = 7;
@@ -20,6 +20,7 @@ internal static class SpelledTens
                 int end = tokens[behind - 1].End;
                 tokens.RemoveRange(i + 1, behind - i - 1);
                 SpelledNumbers.Put(tokens, i, value, end);
+                JoinSeat(tokens, i);
             }
         }
     }
@@ -28,22 +29,20 @@ internal static class SpelledTens
     private static bool Read(List<SpecToken> tokens, int from, PhraseTree tree, out decimal value, out int behind)
     {
         behind = from + 1;
-        int sum = NumberWords.Of(tokens[from].Text);
-        value = sum;
-        if (sum < 1)
+        value = NumberWords.Of(tokens[from].Text);
+        if (value < 1)
         {
             return false;
         }
 
-        int words = 1;
-        for (int at = Next(tokens, behind); at >= 0 && words < MostWords && Joined(tokens, at, sum) is { Sum: > 0 } joined; at = Next(tokens, behind), words++)
+        if (Hundredths(tokens, from, ref behind, ref value))
         {
-            sum = joined.Sum;
-            behind = joined.Behind;
+            return true;
         }
 
+        int sum = Whole(tokens, from, out behind, out int words);
         value = sum;
-        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value);
+        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value) || LinkedTenth(tokens, sum, tree, ref behind, ref value);
         if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10)
         {
             // "Twenty-seven two" before anything else is no figure of its first words alone.
@@ -58,6 +57,21 @@ internal static class SpelledTens
         return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && IsTravel(tokens, behind, tree));
     }
 
+    /// <summary>The whole number from a token on, which is a word for one.</summary>
+    private static int Whole(List<SpecToken> tokens, int from, out int behind, out int words)
+    {
+        int sum = NumberWords.Of(tokens[from].Text);
+        behind = from + 1;
+        words = 1;
+        for (int at = Next(tokens, behind); at >= 0 && words < MostWords && Joined(tokens, at, sum) is { Sum: > 0 } joined; at = Next(tokens, behind), words++)
+        {
+            sum = joined.Sum;
+            behind = joined.Behind;
+        }
+
+        return sum;
+    }
+
     /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
     private static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
     {
@@ -66,7 +80,7 @@ internal static class SpelledTens
         if (and >= 0)
         {
             int behind = NumberWords.Of(tokens[and].Text);
-            bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10;
+            bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : (sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10) || (text == "et" && sum % 100 == 60 && behind == 11);
             return fits ? (sum + behind, and + 1) : default;
         }
 
@@ -123,14 +137,16 @@ internal static class SpelledTens
         string digits = "";
         for (int at = Next(tokens, point + 1); at >= 0 && digits.Length < 3; at = Next(tokens, at + 1))
         {
-            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : NumberWords.Of(tokens[at].Text);
-            if (digit is < 0 or > 99 || (digit == 0 && tokens[at].Text is not ("zero" or "oh" or "null" or "cero" or "nul")))
+            int next = at + 1;
+            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : NumberWords.Of(tokens[at].Text) > 0 ? Whole(tokens, at, out next, out _) : -1;
+            if (digit is < 0 or > 99)
             {
                 break;
             }
 
             digits += digit.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            behind = at + 1;
+            behind = next;
+            at = next - 1;
         }
 
         if (digits.Length == 0)
