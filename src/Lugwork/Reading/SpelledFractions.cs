@@ -25,6 +25,9 @@ internal static class SpelledFractions
 
     private static readonly HashSet<string> Firsts = [.. Phrases.Keys.Select(p => p.Split(' ')[0])];
 
+    /// <summary>A word for an inch, in one of the six languages.</summary>
+    public static bool IsInch(string word) => Array.IndexOf(Inches, word) >= 0;
+
     /// <summary>Puts a figure in the place of the words that start at a token; false where they are none. Words of inches have to stand in or behind them.</summary>
     public static bool Put(List<SpecToken> tokens, int from)
     {

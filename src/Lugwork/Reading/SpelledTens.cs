@@ -73,7 +73,7 @@ internal static partial class SpelledTens
     }
 
     /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
-    private static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
+    public static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
     {
         string text = tokens[at].Text;
         int and = text is "and" or "et" or "y" ? Next(tokens, at + 1) : -1;
@@ -184,7 +184,7 @@ internal static partial class SpelledTens
         word is "post" or "seatpost" or "pin" or "pillar" or "dropper" or "clamp" or "collar" or "bar" or "bars" or "handlebar" or "handlebars" or "stem" or "stutze" or "sattelstutze" or "lenker" or "schelle" or "vorbau" or "tige" or "potence" or "cintre" or "collier" or "tija" or "manillar" or "abrazadera" or "potencia" or "reggisella" or "canotto" or "manubrio" or "piega" or "collarino" or "attacco" or "zadelpen" or "pen" or "stuur" or "klem" or "stuurpen";
 
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
-    private static int Next(List<SpecToken> tokens, int at)
+    public static int Next(List<SpecToken> tokens, int at)
     {
         at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued && tokens[at + 1].Glued ? 1 : 0;
         return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text.Length < Longest ? at : -1;
