@@ -130,6 +130,18 @@ internal static class ItemCutter
     /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>
     private static void Prepositions(List<SpecToken> tokens, ReadOnlySpan<char> text)
     {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            // "Là où on met les poignées", "c'est ça": with their marks they are no "or" and no "circa".
+            string other = tokens[i].Kind != SpecTokenKind.Word || tokens[i].End - tokens[i].Start != 2 ? "" : tokens[i].Text == "ou" && text[tokens[i].Start + 1] is '\u00F9' or '\u00D9' ? "o\u00F9" : tokens[i].Text == "ca" && text[tokens[i].Start] is '\u00E7' or '\u00C7' ? "cela" : "";
+            if (other.Length > 0)
+            {
+                SpecToken word = tokens[i];
+                word.Text = other;
+                tokens[i] = word;
+            }
+        }
+
         for (int i = 2; i + 1 < tokens.Count; i++)
         {
             if (tokens[i] is { Text: "a", Glued: false } && text[tokens[i].Start] is '\u00E0' or 'a' && tokens[i - 1] is { IsNumber: true, Value: 47, Glued: true } && tokens[i - 2].Text == "t")

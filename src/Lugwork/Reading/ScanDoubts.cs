@@ -260,7 +260,7 @@ internal sealed partial class LineScan
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>
     private bool IsQuestion(int i)
     {
-        if (i == 0 || _items[i - 1].Kind != SpecTokenKind.Word || i + 1 >= _items.Count || _items[i + 1].Glued || _items[i].Text[0] != '?' || !_items[i].Glued)
+        if (i == 0 || _items[i - 1].Kind != SpecTokenKind.Word || i + 1 >= _items.Count || _items[i + 1].Glued || _items[i].Text[0] != '?')
         {
             return false;
         }

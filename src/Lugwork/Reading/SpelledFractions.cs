@@ -15,10 +15,10 @@ internal static class SpelledFractions
         ("1/8", "one eighth, an eighth, one eighth of an, ein achtel, einachtel, un huitieme, un huitieme de, un octavo, un octavo de, un ottavo, un ottavo di, een achtste"),
         ("3/32", "three thirty seconds, three thirty second, drei zweiunddreissigstel, trois trente deuxiemes, tres treintaidosavos, tre trentaduesimi, drei zweiunddreissigstel, drei zweiunddreisigstel, drie tweeendertigste, drie tweeendertigsten, tres treinta y dosavos"),
         ("5/32", "five thirty seconds, five thirty second, funf zweiunddreissigstel, cinq trente deuxiemes, cinco treintaidosavos, cinque trentaduesimi, vijf tweeendertigste"),
-        ("1-1/8", "one and one eighth, one and an eighth, one and a eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, pulgada y octavo, una pulgada y octavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste, een een achtste, one one eighth"),
-        ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde, een een kwart, een een vierde, one one quarter, ein einviertel, ein und ein viertel, einundeinviertel, un pouce et un quart, una pulgada y un cuarto, una pulgada y cuarto"),
-        ("1-1/2", "one and one half, one and a half, an inch and a half, inch and a half, eineinhalb, einundeinhalb, anderthalb, un pouce et demi, pouce et demi, pulgada y media, una pulgada y media, un pollice e mezzo, pollice e mezzo, anderhalve, anderhalf"),
-        ("1-3/8", "one and three eighths, one and three eighth, eindreiachtel, un pouce trois huitiemes, una pulgada y tres octavos, un pollice e tre ottavi, een en drie achtste"),
+        ("1-1/8", "one and one eighth, one and an eighth, one and a eighth, one inch and an eighth, an inch and an eighth, inch and an eighth, eineinachtel, ein einachtel, einundeinachtel, ein und ein achtel, un pouce un huitieme, un pouce et un huitieme, una pulgada y un octavo, pulgada y un octavo, pulgada y octavo, una pulgada y octavo, una y un octavo, uno y un octavo, un un huitieme, uno e un ottavo, un pollice e un ottavo, pollice e un ottavo, een en een achtste, een eenachtste, een een achtste, one one eighth"),
+        ("1-1/4", "one and one quarter, one and a quarter, an inch and a quarter, inch and a quarter, eineinviertel, un pouce et quart, un pouce un quart, pulgada y cuarto, una pulgada y cuarto, una y cuarto, una y un cuarto, uno e un quarto, un un quart, un et quart, un pollice e un quarto, pollice e un quarto, een en een kwart, een en een vierde, een een kwart, een een vierde, one one quarter, ein einviertel, ein und ein viertel, einundeinviertel, un pouce et un quart, una pulgada y un cuarto, una pulgada y cuarto"),
+        ("1-1/2", "one and one half, one and a half, an inch and a half, inch and a half, eineinhalb, einundeinhalb, anderthalb, un pouce et demi, pouce et demi, pulgada y media, una pulgada y media, una y media, uno e mezzo, un et demi, un pollice e mezzo, pollice e mezzo, anderhalve, anderhalf"),
+        ("1-3/8", "one and three eighths, one and three eighth, eindreiachtel, un pouce trois huitiemes, una pulgada y tres octavos, una y tres octavos, uno e tre ottavi, un pollice e tre ottavi, een en drie achtste"),
         ("1", "one, ein, einem, un, una, een"));
 
     private static readonly HashSet<string> Half = ["half", "halb", "halber", "halbes", "demi", "media", "medio", "mezzo", "mezza", "halve"];
@@ -36,7 +36,8 @@ internal static class SpelledFractions
             return true;
         }
 
-        if (!Firsts.Contains(tokens[from].Text))
+        bool behindOne = from > 1 && tokens[from - 1].Text is "e" or "y" or "et" or "and" && tokens[from - 2].Text is "uno" or "una" or "un" or "one" && (Half.Contains(tokens[from].Text) || tokens[from].Text is "un" or "una");
+        if (behindOne || !Firsts.Contains(tokens[from].Text))
         {
             return false;
         }
@@ -149,6 +150,11 @@ internal static class SpelledFractions
     {
         for (int i = 0; i < tokens.Count && i < 60; i++)
         {
+            if (tokens[i] is { IsNumber: true, IsFraction: true, Value: 1.125m } && i + 2 < tokens.Count && tokens[i + 1].Text is "a" or "vers" or "to" or "auf" or "naar" or "arriba" or "sopra" or "top" or "oben" or "boven" && tokens.Exists(t => t is { IsNumber: true, IsFraction: true, Value: 1.25m or 1.375m or 1.5m }))
+            {
+                return true;
+            }
+
             if (tokens[i].Kind == SpecTokenKind.Word && tokens[i].Text is "tapered" or "taper" or "tapers" or "konisch" or "konischer" or "konisches" or "verjungt" or "conique" or "conico" or "conica" or "conificado" or "conificato" or "taps" or "tapse" or "getapt")
             {
                 return true;

@@ -75,7 +75,7 @@ internal static class SpelledNumbers
             return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
         }
 
-        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || tokens[i - 2].Is('(') || tokens[i - 2].Text is "es" or "e" or "est" or "son" or "sono" or "va" or "c" or "pignons" or "pinones"))
+        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || (i > 2 && tokens[i - 2].Is(':')) || tokens[i - 2].Is('(') || tokens[i - 2].Text is "es" or "e" or "est" or "son" or "sono" or "va" or "c" or "pignons" or "pinones"))
         {
             // "Mecánico, de diez", "è da dodici", "c'est du onze".
             return true;

@@ -195,7 +195,7 @@ internal static partial class SpelledTens
     {
         int next = Next(tokens, at);
         next = next >= 0 && tokens[next].Text is "de" or "di" or "of" or "van" or "von" ? Next(tokens, next + 1) : next;
-        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Contains("t:travel");
+        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && (terms.Contains("t:travel") || terms.Contains("t:spacing"));
     }
 
     private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>
