@@ -134,7 +134,7 @@ internal sealed partial class LineScan
         for (int k = found.Count - 1; k >= 0 && found.Count > 2; k--)
         {
             (string Cup, decimal Size, int First, int Last) one = found[k];
-            bool again = one.Size == 0 ? found.Count(f => f.Cup == one.Cup && f.Size != 0) > 1 || (k > 0 && found[k - 1].Cup != one.Cup && found.Exists(f => f.Cup == one.Cup && f.Size != 0)) : found.FindIndex(f => f.Cup == one.Cup && f.Size == one.Size) < k;
+            bool again = one.Size == 0 ? found.Count(f => f.Cup == one.Cup && f.Size != 0) > 1 : found.FindIndex(f => f.Cup == one.Cup && f.Size == one.Size) < k;
             if (again)
             {
                 found.RemoveAt(k);

@@ -52,6 +52,7 @@ internal sealed partial class LineScan
         Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);
         BarePost();
+        SeatTubeToldLoosely();
         OutsideOfLists();
     }
 

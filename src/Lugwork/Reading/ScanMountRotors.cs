@@ -34,7 +34,7 @@ internal sealed partial class LineScan
     /// <summary>"Flat mount, für 140 und 160", "se gira la placa para 140 o 160": the only two figures of a line, which are the two rotors that a fork is made for by turning a plate; -1 where they are others.</summary>
     private int RotorsOfFork()
     {
-        if (_slot != Slot.Fork || FigureCount != 2 || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
+        if (_slot != Slot.Fork || !(FigureCount == 2 || IsPairAgain()) || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
         {
             return -1;
         }
