@@ -99,7 +99,8 @@ internal sealed partial class LineScan
     {
         int i = at + 1;
         i += i < _items.Count && _items[i].IsSign(',') ? 1 : 0;
-        i += i < _items.Count && _items[i].Text is "pero" or "ma" or "pero" or "mais" or "aber" or "but" or "maar" ? 1 : 0;
+        i += i < _items.Count && _items[i].Text is "pero" or "ma" or "mais" or "aber" or "but" or "maar" ? 1 : 0;
+        i += i < _items.Count && _items[i].Text is "dan" or "dann" or "luego" or "poi" ? 1 : 0;
         if (i + 1 >= _items.Count || _items[i].Text is not ("con" or "col" or "with" or "mit" or "avec" or "met"))
         {
             return -1;

@@ -81,6 +81,20 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"De los anchos, de cien milímetros", "version 86,5 mm": nothing in its clause but small words.</summary>
+    private bool IsAloneBesideSmall(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item != _items[i] && item.Kind != SpecTokenKind.Sign && !item.Is("n:width") && !(item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "di" or "du" or "of" or "von" or "van" or "en" or "in" or "the" or "la" or "el" or "le" or "il" or "los" or "las" or "ancho" or "ancha" or "anchos" or "anchas" or "larga" or "largo" or "large" or "wide" or "one" or "version" or "versione" or "celui" or "celle" or "quello" or "quella" or "die" or "das" or "der" or "es" or "e" or "y" or "et" or "c" or "est" or "is" or "ist" or "son" or "sono"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>An old post, a new one or another one is not the one that goes into this frame for certain.</summary>
     private static bool IsOfOtherOne(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "old" or "new" or "other" or "another" or "spare" or "alt" or "alte" or "alten" or "neu" or "neue" or "andere" or "anderen" or "vieille" or "vieux" or "ancienne" or "ancien" or "nouvelle" or "neuve" or "autre" or "vieja" or "viejo" or "nueva" or "nuevo" or "otra" or "otro" or "vecchio" or "vecchia" or "nuovo" or "nuova" or "altro" or "altra" or "oude" or "nieuwe" or "ander";

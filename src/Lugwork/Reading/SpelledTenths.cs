@@ -39,7 +39,7 @@ internal static partial class SpelledTens
     }
 
     private static bool IsOtherCount(List<SpecToken> tokens, int at, PhraseTree tree) =>
-        tokens[at].Kind == SpecTokenKind.Word && (LineScan.IsSprockets(tokens[at].Text) || (tree.Longest(tokens, at, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal) && t != "u:mm")));
+        tokens[at].Kind == SpecTokenKind.Word && (tokens[at].Text is "viti" or "vite" or "bulloni" or "fori" or "razze" or "braccia" or "pezzi" or "tornillos" or "pernos" or "agujeros" or "brazos" or "piezas" or "anni" or "anos" or "euro" or "euros" or "cm" or "metri" or "grammi" or "gramos" || LineScan.IsSprockets(tokens[at].Text) || (tree.Longest(tokens, at, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal) && t != "u:mm")));
 
     /// <summary>"Passo uno e settantacinque", "grosor de uno ochenta y cinco", "par un vingt-cinq", "29 por dos veinticinco": the whole and its hundredths.</summary>
     private static bool Hundredths(List<SpecToken> tokens, int from, ref int behind, ref decimal value)
