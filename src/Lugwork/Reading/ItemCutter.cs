@@ -20,6 +20,7 @@ internal static class ItemCutter
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
+        SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
         if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
