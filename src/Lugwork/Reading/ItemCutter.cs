@@ -23,6 +23,7 @@ internal static class ItemCutter
         SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
+        SpokenSizes.Signs(tokens);
         if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
         {
             // The whole line is a quotation.

@@ -27,7 +27,12 @@ internal static class SpokenSizes
                 left--;
             }
 
-            if (Digits(tokens, tree, i, out decimal value, out int behind) || Halves(tokens, tree, i, out value, out behind))
+            if (tokens[i].Text is "oh" or "o" or "null" or "nul" or "zero" or "cero" && i > 0 && tokens[i - 1].Text == "iscg" && Next(tokens, i + 1, out _) is >= 0 and int five && NumberWords.Of(tokens[five].Text) == 5)
+            {
+                // "ISCG oh-five"
+                Put(tokens, i, 5, five + 1);
+            }
+            else if (Digits(tokens, tree, i, out decimal value, out int behind) || Halves(tokens, tree, i, out value, out behind))
             {
                 left--;
                 Put(tokens, i, value, behind);
@@ -37,6 +42,15 @@ internal static class SpokenSizes
                 left--;
                 SpecToken word = tokens[i];
                 int cut = Math.Max(word.Start + 1, word.End - 2);
+                if (size is 700 or 650 && i + 1 < tokens.Count && tokens[i + 1].Text is "c" or "b")
+                {
+                    SpecToken letter = tokens[i + 1];
+                    letter.Glued = true;
+                    tokens[i + 1] = letter;
+                    SpelledNumbers.Put(tokens, i, size, word.End);
+                    continue;
+                }
+
                 tokens.Insert(i + 1, new() { Kind = SpecTokenKind.Word, Text = "er", Start = cut, End = word.End, Glued = true });
                 SpelledNumbers.Put(tokens, i, size, cut);
             }
@@ -48,6 +62,26 @@ internal static class SpokenSizes
         int end = tokens[behind - 1].End;
         tokens.RemoveRange(i + 1, behind - i - 1);
         SpelledNumbers.Put(tokens, i, value, end);
+    }
+
+    /// <summary>"One-forty slash one-sixty", "sixty-five dash five eighty-four": the name of a sign between two figures.</summary>
+    public static void Signs(List<SpecToken> tokens)
+    {
+        for (int i = 1; i + 1 < tokens.Count; i++)
+        {
+            if (tokens[i].Kind != SpecTokenKind.Word || !tokens[i - 1].IsNumber || !tokens[i + 1].IsNumber)
+            {
+                continue;
+            }
+
+            string sign = tokens[i].Text is "slash" or "schragstrich" or "barra" or "stroke" ? "/" : tokens[i].Text is "dash" or "bindestrich" or "strich" or "tiret" or "guion" or "trattino" or "streepje" ? "-" : "";
+            if (sign.Length > 0)
+            {
+                (SpecToken named, SpecToken behind) = (tokens[i], tokens[i + 1]);
+                (named.Kind, named.Text, named.Glued, behind.Glued) = (SpecTokenKind.Sign, sign, true, true);
+                (tokens[i], tokens[i + 1]) = (named, behind);
+            }
+        }
     }
 
     /// <summary>"By a hundred", "a hundred and fifty": the article says one.</summary>
