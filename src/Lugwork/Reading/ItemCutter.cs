@@ -20,6 +20,7 @@ internal static class ItemCutter
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
+        Fillers.Mend(tokens, text);
         SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
