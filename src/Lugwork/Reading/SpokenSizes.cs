@@ -170,7 +170,8 @@ internal static class SpokenSizes
 
         int size = NumberWords.Of(word[..^2]);
         bool years = i + 1 < tokens.Count && (tokens[i + 1].Text.StartsWith("jahr", StringComparison.Ordinal) || tokens[i + 1].Text is "pack" or "packung" or "set" or "karton" or "schein");
-        return size >= 10 && !years ? size : 0;
+        bool decade = size % 10 == 0 && size is >= 20 and < 100 && !(i + 1 < tokens.Count && tokens[i + 1].Kind == SpecTokenKind.Word && tree.Knows(tokens[i + 1].Text));
+        return size >= 10 && !years && !decade ? size : 0;
     }
 
     /// <summary>"M12 by one seven five": digits behind the times word of a metric thread.</summary>
