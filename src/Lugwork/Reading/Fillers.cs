@@ -16,9 +16,12 @@ internal static class Fillers
     /// <summary>At the end of a clause.</summary>
     private static readonly Dictionary<string, List<string[]>> Tails = Build(
         "that ' s it, that ' s the one, that ' s what it is, that ' s that, that is, yeah, of course, obviously, you know, mate, i mean, so yeah, as usual, right enough",
-        "also, halt, eben, ist das, ist es, sind das, sind es, ist das ding, das ist alles, ist dran, ist drauf, ist drin, ist verbaut, wie gesagt, naturlich, na klar, klar, wie ublich",
+        "also, halt, eben, ist das, ist es, sind das, sind es, ist das ding, das ist alles, ist dran, ist drauf, ist drin, ist verbaut, ist, sind, wie gesagt, naturlich, na klar, klar, wie ublich",
         "dus, hoor, is dat, is het, zijn het, zijn dat, zeg maar, toch, natuurlijk, zoals gewoonlijk, is die, is ie, meer niet",
         "quoi, voila, bien sur, hein, vamos, claro, por supuesto, desde luego, ecco, insomma, ovviamente, certo");
+
+    /// <summary>Between a word and its value.</summary>
+    private static readonly Dictionary<string, List<string[]>> Within = Build("of the type, of type, vom typ, du type, de type, del tipo, de tipo, di tipo, van het type, comes out at, comes to, kommt auf, komm ich auf, komme ich auf, komt uit op, komt op, kom ik op, on arrive a, sale a");
 
     /// <summary>Anywhere in the line: sounds, and words for "simply".</summary>
     private static readonly HashSet<string> Sounds = new(StringComparer.Ordinal) { "eh", "ehm", "uh", "uhm", "um", "ah", "ahm", "hm", "hmm", "euh", "er" };
@@ -33,8 +36,10 @@ internal static class Fillers
                 continue;
             }
 
-            int words = IsSound(tokens, i) ? 1 : IsHead(tokens, i) ? Length(Heads, tokens, i, false) : 0;
+            bool head = IsHead(tokens, i);
+            int words = IsSound(tokens, i) || (head && IsArticle(tokens, i)) ? 1 : head ? Length(Heads, tokens, i, false) : 0;
             words = words == 0 ? Length(Tails, tokens, i, true) : words;
+            words = words == 0 && i > 0 && i + 1 < tokens.Count ? Length(Within, tokens, i, false) : words;
             if (words == 0 || words >= tokens.Count || (words == 1 && IsShouted(tokens[i], text)))
             {
                 continue;
@@ -57,6 +62,10 @@ internal static class Fillers
             tokens.RemoveRange(i, words);
         }
     }
+
+    /// <summary>"Mit dem Prestaventil, das 48 lang ist": before a figure that starts the clause.</summary>
+    private static bool IsArticle(List<SpecToken> tokens, int i) =>
+        tokens[i].Text is "das" or "der" or "die" or "dat" or "den" && i > 0 && i + 1 < tokens.Count && tokens[i + 1].IsNumber && !tokens[i + 1].Glued;
 
     /// <summary>Large letters are a name or a code.</summary>
     private static bool IsShouted(SpecToken token, ReadOnlySpan<char> text) => token.End - token.Start > 1 && char.IsUpper(text[token.End - 1]);

@@ -447,7 +447,7 @@ internal static class ItemCutter
         }
 
         // "Een pen van 34.9 in", "een demper van 230x65 in": no part has so many inches with a decimal, and the word is a particle.
-        if (tokens[from].Text == "in" && !tokens[from].Glued && end >= tokens.Count && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
+        if (tokens[from].Text == "in" && !tokens[from].Glued && (end >= tokens.Count || tokens[end].Is(',')) && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
         {
             return at;
         }

@@ -172,7 +172,7 @@ internal static class SpelledNumbers
     {
         foreach (int sign in (ReadOnlySpan<int>)[i - 1, i + 1])
         {
-            bool label = sign > 1 && tokens[sign - 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "c" or "b" } && tokens[sign - 2] is { IsNumber: true, Value: 700 or 650 };
+            bool label = sign > 1 && tokens[sign - 1] is { Kind: SpecTokenKind.Word, Text: "c" or "b" } && tokens[sign - 2] is { IsNumber: true, Value: 700 or 650 };
             if (sign > 0 && sign + 1 < tokens.Count && tokens[sign].Kind == SpecTokenKind.Word && IsTimes(tokens[sign]) && (tokens[sign - 1].IsNumber || label) && tokens[sign + 1].IsNumber)
             {
                 SpecToken times = tokens[sign];

@@ -67,9 +67,27 @@ internal static class SpokenSizes
     /// <summary>"One-forty slash one-sixty", "sixty-five dash five eighty-four": the name of a sign between two figures.</summary>
     public static void Signs(List<SpecToken> tokens)
     {
-        for (int i = 1; i + 1 < tokens.Count; i++)
+        for (int i = 1; i < tokens.Count; i++)
         {
-            if (tokens[i].Kind != SpecTokenKind.Word || !tokens[i - 1].IsNumber || !tokens[i + 1].IsNumber)
+            if (tokens[i].Kind != SpecTokenKind.Word || !tokens[i - 1].IsNumber)
+            {
+                continue;
+            }
+
+            if (IsNounOfSize(tokens, i))
+            {
+                tokens.RemoveAt(i--);
+                continue;
+            }
+
+            if (i > 1 && IsBesideCup(tokens, i) is > 0 and int led)
+            {
+                tokens.RemoveRange(i, led);
+                i--;
+                continue;
+            }
+
+            if (i + 1 >= tokens.Count || !tokens[i + 1].IsNumber)
             {
                 continue;
             }
@@ -82,6 +100,25 @@ internal static class SpokenSizes
                 (tokens[i], tokens[i + 1]) = (named, behind);
             }
         }
+    }
+
+    /// <summary>"The 31.8 kind", "a 203 one": what stands behind the size at the end of its clause says no more.</summary>
+    private static bool IsNounOfSize(List<SpecToken> tokens, int i) =>
+        tokens[i].Text is "kind" or "sort" or "one" or "ones" && i > 1 && tokens[i - 2].Kind == SpecTokenKind.Word && tokens[i - 2].Text is "the" or "a" or "an" or "it" or "s" or "by" or "x" or "usual" or "big" or "little" or "old" or "new"
+        && (i + 1 >= tokens.Count || (tokens[i + 1].Kind == SpecTokenKind.Sign && !tokens[i + 1].Is('-') && !tokens[i + 1].Is('/')));
+
+    /// <summary>"ZS44 with 28.6", "ZS56 with a 40": what a slash says between the code of a cup and the steerer or the race; how many words it has, 0 where it is none.</summary>
+    private static int IsBesideCup(List<SpecToken> tokens, int i)
+    {
+        bool cup = tokens[i - 2].Text is "zs" or "ec" or "is" && tokens[i - 1] is { Glued: true, Value: >= 34 and <= 62 };
+        if (!cup || tokens[i].Text is not ("with" or "mit" or "avec" or "con" or "met"))
+        {
+            return 0;
+        }
+
+        int at = i + 1;
+        at += at < tokens.Count && tokens[at].Text is "a" or "an" or "the" or "einem" or "einer" or "un" or "une" or "una" or "een" ? 1 : 0;
+        return at < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false, Value: 25.4m or 26.4m or 27m or 28.6m or 30m or 31.8m or 33m or 38.1m or 40m or 39.8m or 52m } && !(at + 1 < tokens.Count && tokens[at + 1].Text is "balls" or "kugeln" or "teeth" or "mm") ? at - i : 0;
     }
 
     /// <summary>"By a hundred", "a hundred and fifty": the article says one.</summary>
