@@ -20,8 +20,11 @@ internal static class ItemCutter
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
+        Fillers.Mend(tokens, text);
+        SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
+        SpokenSizes.Signs(tokens);
         if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
         {
             // The whole line is a quotation.
@@ -456,7 +459,7 @@ internal static class ItemCutter
         }
 
         // "Een pen van 34.9 in", "een demper van 230x65 in": no part has so many inches with a decimal, and the word is a particle.
-        if (tokens[from].Text == "in" && !tokens[from].Glued && end >= tokens.Count && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
+        if (tokens[from].Text == "in" && !tokens[from].Glued && (end >= tokens.Count || tokens[end].Is(',')) && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
         {
             return at;
         }

@@ -23,13 +23,15 @@ internal static class NumberWords
         "venti trenta quaranta cinquanta sessanta settanta ottanta novanta",
         "twintig dertig veertig vijftig zestig zeventig tachtig negentig");
 
+    private static readonly Dictionary<string, int> SpanishHundreds = new(StringComparer.Ordinal) { ["quinientos"] = 500, ["setecientos"] = 700, ["novecientos"] = 900 };
+
     /// <summary>The tens with and without their last letter, which Italian drops before a vowel.</summary>
     private static readonly (string Word, string Elided, int Value)[] TensOf = [.. Tens.Select(t => (t.Key, t.Key[..^1], t.Value))];
 
     /// <summary>The first three letters of every word that a figure can start with, so that other words cost nothing.</summary>
-    private static readonly HashSet<int> Starts = [.. Small.Keys.Concat(Tens.Keys).Concat(["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent", "veinti"]).Where(w => w.Length >= 3).Select(StartOf)];
+    private static readonly HashSet<int> Starts = [.. Small.Keys.Concat(Tens.Keys).Concat(["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent", "veinti", .. SpanishHundreds.Keys]).Where(w => w.Length >= 3).Select(StartOf)];
 
-    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent"];
+    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "cientos", "ciento", "cento", "cien", "cent"];
 
     /// <summary>A word or a compound, below a thousand; zero where it is none.</summary>
     public static int Of(string word)
@@ -42,6 +44,11 @@ internal static class NumberWords
         if (word.Length < 4 || !Starts.Contains(StartOf(word)))
         {
             return 0;
+        }
+
+        if (SpanishHundreds.TryGetValue(word, out value))
+        {
+            return value;
         }
 
         foreach (string hundred in Hundreds)

@@ -73,16 +73,18 @@ internal static class SaidTwice
             return false;
         }
 
+        if (others == 0)
+        {
+            // What stands in brackets stays in them.
+            int kept = bracket ? from - 1 : from;
+            tokens.RemoveRange(start, kept - start);
+            behind -= kept - start;
+            return true;
+        }
+
         if (bracket && IsClosed(tokens, tree, behind, out int closing))
         {
             tokens.RemoveAt(closing);
-        }
-
-        if (others == 0)
-        {
-            tokens.RemoveRange(start, from - start);
-            behind = start + (behind - from);
-            return true;
         }
 
         Put(tokens, tree, (start, end), (from, behind));

@@ -42,7 +42,7 @@ internal static partial class SpelledTens
 
         int sum = Whole(tokens, from, out behind, out int words);
         value = sum;
-        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value) || LinkedTenth(tokens, sum, tree, ref behind, ref value);
+        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, tree, sum, ref behind, ref value) || LinkedTenth(tokens, sum, tree, ref behind, ref value);
         if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10)
         {
             // "Twenty-seven two" before anything else is no figure of its first words alone.
@@ -54,7 +54,7 @@ internal static partial class SpelledTens
             return false;
         }
 
-        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && IsTravel(tokens, behind, tree));
+        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && (IsTravel(tokens, behind, tree) || IsOfPair(tokens, from, behind)));
     }
 
     /// <summary>The whole number from a token on, which is a word for one.</summary>
@@ -159,7 +159,7 @@ internal static partial class SpelledTens
     }
 
     /// <summary>"Twenty-seven two", "thirty-one eight": a size of a tube in tenths, the last words of their line or clause.</summary>
-    private static bool Tenth(List<SpecToken> tokens, int sum, ref int behind, ref decimal value)
+    private static bool Tenth(List<SpecToken> tokens, PhraseTree tree, int sum, ref int behind, ref decimal value)
     {
         int digit = Next(tokens, behind);
         if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
@@ -168,8 +168,8 @@ internal static partial class SpelledTens
         }
 
         int next = digit + 1;
-        bool tube = next < tokens.Count && IsOfTube(tokens[next].Text) && sum + (tenth / 10m) is 25.4m or 26.2m or 26.4m or 26.6m or 26.8m or 27.2m or 28.6m or 30.9m or 31.6m or 31.8m or 34.9m or 36.4m;
-        if (next < tokens.Count && !tube && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
+        bool ends = next >= tokens.Count || (tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) || tokens[next].Text is "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil";
+        if (!ends && !(IsTubeSize(sum + (tenth / 10m)) && IsOfSize(tokens, next, tree)))
         {
             return false;
         }
@@ -179,9 +179,27 @@ internal static partial class SpelledTens
         return true;
     }
 
-    /// <summary>"A twenty-seven two post": what is named by such a size, in the singular for posts, of which there are not two.</summary>
+    private static bool IsTubeSize(decimal size) => size is 22.2m or 23.8m or 25.4m or 25.8m or 26.2m or 26.4m or 26.6m or 26.8m or 27.2m or 28.6m or 29.8m or 30.9m or 31.6m or 31.8m or 34.9m or 36.4m;
+
+    /// <summary>"A twenty-seven two post", "the thirty-one eight kind", "siebenundzwanzig zwei im Durchmesser": behind a size of a tube stands a word of which nothing is counted.</summary>
+    private static bool IsOfSize(List<SpecToken> tokens, int next, PhraseTree tree)
+    {
+        if (tokens[next].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[next].Text) > 0)
+        {
+            return false;
+        }
+
+        return IsOfTube(tokens[next].Text) || tokens[next].Text is "kind" or "one" or "ones" or "sort" or "type" or "in" or "im" or "diameter" or "across" or "size" or "standard" or "steerer" or "band" or "clamps" or "seat" or "dia" or "thick" or "and" or "at" or "on" or "by" or "bore"
+            or "durchmesser" or "dick" or "breit" or "und" or "er" or "klemmung" or "rohr" or "schaft" or "ist" or "hat" or "diam" or "doorsnede" or "dik" or "en" or "klemming" or "is" or "hoor" or "gewoon" or "diametre" or "diametro";
+    }
+
+    /// <summary>What is named by such a size, in the singular for posts, of which there are not two.</summary>
     private static bool IsOfTube(string word) =>
         word is "post" or "seatpost" or "pin" or "pillar" or "dropper" or "clamp" or "collar" or "bar" or "bars" or "handlebar" or "handlebars" or "stem" or "stutze" or "sattelstutze" or "lenker" or "schelle" or "vorbau" or "tige" or "potence" or "cintre" or "collier" or "tija" or "manillar" or "abrazadera" or "potencia" or "reggisella" or "canotto" or "manubrio" or "piega" or "collarino" or "attacco" or "zadelpen" or "pen" or "stuur" or "klem" or "stuurpen";
+
+    /// <summary>"Twelve by a hundred", "by hundred by fifteen": a figure of a pair.</summary>
+    private static bool IsOfPair(List<SpecToken> tokens, int from, int behind) =>
+        (from > 1 && SpelledNumbers.IsTimes(tokens[from - 1]) && SpelledNumbers.IsFigure(tokens[from - 2])) || (behind + 1 < tokens.Count && SpelledNumbers.IsTimes(tokens[behind]) && SpelledNumbers.IsFigure(tokens[behind + 1]));
 
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
     public static int Next(List<SpecToken> tokens, int at)
