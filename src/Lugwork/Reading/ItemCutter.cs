@@ -25,8 +25,12 @@ internal static class ItemCutter
         ShortWords.Mend(tokens, vocabulary.Tree);
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
+        SaidTwice.Mend(tokens, vocabulary.Tree);
+        Fillers.Mend(tokens, text);
+        SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);
+        SpokenSizes.Signs(tokens);
         if (tokens.Count > 3 && tokens[0].Is('"') && tokens[^1].Is('"') && tokens[1].Glued && (text[tokens[0].Start] is '\u201C' or '\u201D' or '\u201E' || tokens.Count(t => t.Is('"')) % 2 == 0))
         {
             // The whole line is a quotation.
@@ -142,6 +146,18 @@ internal static class ItemCutter
     /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>
     private static void Prepositions(List<SpecToken> tokens, ReadOnlySpan<char> text)
     {
+        for (int i = 0; i < tokens.Count; i++)
+        {
+            // "Là où on met les poignées", "c'est ça": with their marks they are no "or" and no "circa".
+            string other = tokens[i].Kind != SpecTokenKind.Word || tokens[i].End - tokens[i].Start != 2 ? "" : tokens[i].Text == "ou" && text[tokens[i].Start + 1] is '\u00F9' or '\u00D9' ? "o\u00F9" : tokens[i].Text == "ca" && text[tokens[i].Start] is '\u00E7' or '\u00C7' ? "cela" : "";
+            if (other.Length > 0)
+            {
+                SpecToken word = tokens[i];
+                word.Text = other;
+                tokens[i] = word;
+            }
+        }
+
         for (int i = 2; i + 1 < tokens.Count; i++)
         {
             if (tokens[i] is { Text: "a", Glued: false } && text[tokens[i].Start] is '\u00E0' or 'a' && tokens[i - 1] is { IsNumber: true, Value: 47, Glued: true } && tokens[i - 2].Text == "t")
@@ -457,7 +473,7 @@ internal static class ItemCutter
         }
 
         // "Een pen van 34.9 in", "een demper van 230x65 in": no part has so many inches with a decimal, and the word is a particle.
-        if (tokens[from].Text == "in" && !tokens[from].Glued && end >= tokens.Count && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
+        if (tokens[from].Text == "in" && !tokens[from].Glued && (end >= tokens.Count || tokens[end].Is(',')) && !number.IsFraction && ((number.Value > 20 && number.Places > 0 && number.Value != 27.5m) || (at > 2 && tokens[at - 2].Is('x') && tokens[at - 3].Value > 60)))
         {
             return at;
         }

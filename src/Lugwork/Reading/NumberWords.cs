@@ -11,6 +11,9 @@ internal static class NumberWords
         "uno due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici diciassette diciotto diciannove",
         "een twee drie vier vijf zes zeven acht negen tien elf twaalf dertien veertien vijftien zestien zeventien achttien negentien");
 
+    /// <summary>Spanish hundreds, which bend with what is counted.</summary>
+    private static readonly Dictionary<string, int> Hundred = Build(3, "doscientos trescientos cuatrocientos quinientos seiscientos setecientos ochocientos novecientos", "doscientas trescientas cuatrocientas quinientas seiscientas setecientas ochocientas novecientas");
+
     private static readonly Dictionary<string, int> Tens = Build(2,
         "twenty thirty forty fifty sixty seventy eighty ninety",
         "zwanzig dreisig vierzig funfzig sechzig siebzig achtzig neunzig",
@@ -20,18 +23,20 @@ internal static class NumberWords
         "venti trenta quaranta cinquanta sessanta settanta ottanta novanta",
         "twintig dertig veertig vijftig zestig zeventig tachtig negentig");
 
+    private static readonly Dictionary<string, int> SpanishHundreds = new(StringComparer.Ordinal) { ["quinientos"] = 500, ["setecientos"] = 700, ["novecientos"] = 900 };
+
     /// <summary>The tens with and without their last letter, which Italian drops before a vowel.</summary>
     private static readonly (string Word, string Elided, int Value)[] TensOf = [.. Tens.Select(t => (t.Key, t.Key[..^1], t.Value))];
 
     /// <summary>The first three letters of every word that a figure can start with, so that other words cost nothing.</summary>
-    private static readonly HashSet<int> Starts = [.. Small.Keys.Concat(Tens.Keys).Concat(["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent", "veinti"]).Where(w => w.Length >= 3).Select(StartOf)];
+    private static readonly HashSet<int> Starts = [.. Small.Keys.Concat(Tens.Keys).Concat(["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent", "veinti", .. SpanishHundreds.Keys]).Where(w => w.Length >= 3).Select(StartOf)];
 
-    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "ciento", "cento", "cien", "cent"];
+    private static readonly string[] Hundreds = ["hundert", "hundred", "honderd", "cientos", "ciento", "cento", "cien", "cent"];
 
     /// <summary>A word or a compound, below a thousand; zero where it is none.</summary>
     public static int Of(string word)
     {
-        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value))
+        if (Small.TryGetValue(word, out int value) || Tens.TryGetValue(word, out value) || Hundred.TryGetValue(word, out value))
         {
             return value;
         }
@@ -39,6 +44,11 @@ internal static class NumberWords
         if (word.Length < 4 || !Starts.Contains(StartOf(word)))
         {
             return 0;
+        }
+
+        if (SpanishHundreds.TryGetValue(word, out value))
+        {
+            return value;
         }
 
         foreach (string hundred in Hundreds)
@@ -99,7 +109,7 @@ internal static class NumberWords
             string[] numbers = language.Split(' ');
             for (int i = 0; i < numbers.Length; i++)
             {
-                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * 10);
+                words.TryAdd(numbers[i], first == 1 ? i + 1 : (i + 2) * (first == 2 ? 10 : 100));
             }
         }
 

@@ -48,6 +48,7 @@ internal static class PlacedWords
     /// <summary>The words that mean a thing by the place where they stand on a frame.</summary>
     public static void MendFrame(List<SpecItem> items)
     {
+        OfThisFrame(items);
         bool? isSpanish = null;
         for (int i = 0; i < items.Count && isSpanish != false; i++)
         {
@@ -68,6 +69,34 @@ internal static class PlacedWords
                 items[i] = Word(letters, letters.Text == "hr" ? "m:rear" : "m:front");
             }
         }
+    }
+
+    /// <summary>"Zadelpen in dat frame is 27.2", "die Stütze im Rahmen hat 31,6": where a line about the frame says that another word is of it, the word says nothing more.</summary>
+    private static void OfThisFrame(List<SpecItem> items)
+    {
+        int topic = -1;
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i].Is("t:frame") && topic >= 0 && items[topic].Clause == items[i].Clause && i - topic <= 4 && IsBehindPreposition(items, i, topic))
+            {
+                items[i] = Word(items[i], "m:nothing");
+            }
+            else if (items[i].IsTopic)
+            {
+                topic = i;
+            }
+            else if (items[i].IsNumber)
+            {
+                topic = -1;
+            }
+        }
+    }
+
+    private static bool IsBehindPreposition(List<SpecItem> items, int i, int after)
+    {
+        int at = i - 1;
+        at -= at > after && items[at].Text is "the" or "that" or "this" or "my" or "dat" or "dit" or "het" or "mijn" or "dem" or "diesem" or "der" or "meinem" or "ce" or "le" or "mon" or "este" or "ese" or "el" or "mi" or "il" or "questo" or "quel" ? 1 : 0;
+        return at > after && items[at].Text is "in" or "of" or "im" or "am" or "vom" or "von" or "van" or "aan" or "op" or "du" or "de" or "dans" or "del" or "en" or "nel" or "al" or "di" or "su" or "sul";
     }
 
     /// <summary>"IS41 (o.), IS52 (u.)", "IS41/IS52 (o/u)": upper and lower in German, each by its letter in brackets.</summary>

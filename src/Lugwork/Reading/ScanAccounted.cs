@@ -134,8 +134,17 @@ internal sealed partial class LineScan
     /// <summary>11-34, 10-51, 50/34: sprockets or rings from one to another.</summary>
     private bool IsRangeOfTeeth(int i)
     {
-        return (i + 2 < _items.Count && IsFromToTeeth(i + 1) && IsRangeWith(i, i + 2)) || (i >= 2 && IsFromToTeeth(i - 1) && IsRangeWith(i, i - 2));
+        if ((i + 2 < _items.Count && IsFromToTeeth(i + 1) && IsRangeWith(i, i + 2)) || (i >= 2 && IsFromToTeeth(i - 1) && IsRangeWith(i, i - 2)))
+        {
+            return true;
+        }
+
+        return _slot == Slot.Cassette && ((i + 3 < _items.Count && IsFromToTeeth(i + 1) && IsArticle(i + 2) && IsRangeWith(i, i + 3)) || (i >= 3 && IsArticle(i - 1) && IsFromToTeeth(i - 2) && IsRangeWith(i, i - 3)));
     }
+
+    /// <summary>"From a 10 to a 45", "dall'11 fino al 34": the small word before the second sprocket.</summary>
+    private bool IsArticle(int i) =>
+        _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "a" or "an" or "the" or "al" or "il" or "el" or "la" or "le" or "un" or "ein" or "een" or "het" or "de" or "zum" or "zu" or "au";
 
     private bool IsRangeWith(int i, int other)
     {
@@ -150,7 +159,7 @@ internal sealed partial class LineScan
             && _items[word].Text is "holes" or "gaatjes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
     }
 
-    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "au" or "auf" or "naar" or "bis" or "tot" or "hasta" or "till" or "until"));
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "au" or "auf" or "naar" or "bis" or "tot" or "hasta" or "till" or "until" or "fino" or "jusqu" or "jusqua" or "up"));
 
     /// <summary>"Kleinste 10 grootste 45": the end sprockets by their names.</summary>
     private bool IsEndSprocket(int i) =>

@@ -175,6 +175,13 @@ internal sealed partial class LineScan
             Keep(field, _items[both].Value == 140 ? "FM-front-140" : "FM-front-160", Math.Min(mark, both), Math.Max(mark, both + 2));
             _items[both].Used = _items[both + 2].Used = true;
             _joined.Add(both + 1);
+            if (FigureCount == 4)
+            {
+                int again = _items.FindIndex(both + 3, i => i.IsNumber);
+                _items[again].Used = _items[again + 2].Used = true;
+                _joined.Add(again + 1);
+            }
+
             return;
         }
 
@@ -221,6 +228,11 @@ internal sealed partial class LineScan
     /// <summary>"Flat mount, 160 mm": the figure that is all of the next clause, in a line about nothing but the mount.</summary>
     private int RotorAlone(int mark, bool post)
     {
+        if (RotorOfThatOne(mark, post) is >= 0 and int told)
+        {
+            return told;
+        }
+
         int figures = _items.Count > 14 ? 0 : _items.Count(i => i.IsNumber);
         if (figures == 2 && !post && _slot == Slot.Fork)
         {

@@ -84,9 +84,37 @@ internal sealed partial class LineScan
     /// <summary>"ZS44 28.6", "ZS44-28.6", "ZS56 (40)": the steerer or the race behind a code without its slash; -1 where the figure is none of them.</summary>
     private int SizeBehindCup(int at)
     {
+        if (SizeWithCup(at) is > 0 and int with)
+        {
+            return with;
+        }
+
         int behind = at + 1 < _items.Count && (_items[at + 1].IsSign('-') || _items[at + 1].IsSign('(') || _items[at + 1].IsSign('x')) ? at + 2 : at + 1;
         bool size = Free(behind) && _items[behind].IsMillimetre && _items[behind].Value is 25.4m or 26.4m or 27 or 28.6m or 30 or 33 or 37 or 39.8m or 40;
         return size && !(behind + 1 < _items.Count && Links(_items[behind + 1]) && _items[behind + 1].Glued) ? behind : -1;
+    }
+
+    /// <summary>"ZS44 con 28,6", "IS41, pero con la de 30", "EC34 mit 28,6": a word leads from the code to the steerer or the race, and no word for another quantity follows; -1 where none does.</summary>
+    private int SizeWithCup(int at)
+    {
+        int i = at + 1;
+        i += i < _items.Count && _items[i].IsSign(',') ? 1 : 0;
+        i += i < _items.Count && _items[i].Text is "pero" or "ma" or "mais" or "aber" or "but" or "maar" ? 1 : 0;
+        i += i < _items.Count && _items[i].Text is "dan" or "dann" or "luego" or "poi" ? 1 : 0;
+        if (i + 1 >= _items.Count || _items[i].Text is not ("con" or "col" or "with" or "mit" or "avec" or "met"))
+        {
+            return -1;
+        }
+
+        i++;
+        for (int words = 0; words < 2 && i + 1 < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "la" or "el" or "il" or "le" or "the" or "de" or "da" or "di" or "un" or "una" or "a" or "der" or "die" or "dem" or "een" or "celle" or "quella"; words++)
+        {
+            i++;
+        }
+
+        bool size = Free(i) && _items[i].IsMillimetre && _items[i].Value is 25.4m or 26.4m or 27 or 28.6m or 30 or 33 or 37 or 39.8m or 40 && !(i + 1 < _items.Count && Links(_items[i + 1]) && _items[i + 1].Glued);
+        bool ends = i + 1 >= _items.Count || (_items[i + 1].Kind == SpecTokenKind.Sign && !_items[i + 1].IsSign('(')) || _items[i + 1].Is("m:and") || _items[i + 1].Is("m:upper") || _items[i + 1].Is("m:lower") || _items[i + 1].Text is "y" or "e" or "et" or "und" or "en" or "and";
+        return size && ends ? i : -1;
     }
 
     /// <summary>"ZS56/30, reducer for a straight steerer": the code says what the race is, and the word is of no figure.</summary>
@@ -101,10 +129,25 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>"Both EC34, the top 28.6, the bottom 30: EC34/28.6 and EC34/30": a code that stands again with its size, or twice with the same, is one.</summary>
+    private static void SaidAgain(List<(string Cup, decimal Size, int First, int Last)> found)
+    {
+        for (int k = found.Count - 1; k >= 0 && found.Count > 2; k--)
+        {
+            (string Cup, decimal Size, int First, int Last) one = found[k];
+            bool again = one.Size == 0 ? found.Count(f => f.Cup == one.Cup && f.Size != 0) > 1 : found.FindIndex(f => f.Cup == one.Cup && f.Size == one.Size) < k;
+            if (again)
+            {
+                found.RemoveAt(k);
+            }
+        }
+    }
+
     private void TakeCups(List<(string Cup, decimal Size, int First, int Last)> found)
     {
         bool frame = _slot == Slot.Frame;
         (string upperField, string lowerField) = frame ? ("headTubeUpper", "headTubeLower") : ("upperCup", "lowerCup");
+        SaidAgain(found);
         if (found.Count > 2)
         {
             Refuse(upperField, found[0].First, found[^1].Last, "there are more than two halves");

@@ -209,7 +209,38 @@ internal sealed partial class LineScan
             return true;
         }
 
+        if (near >= 0 && IsMeasuredBeside(i, near))
+        {
+            return true;
+        }
+
         return near >= 0 && Values.TryGetValue("shellBore", out LineFinding? bore) && bore.First <= near && near <= bore.Last && Values.Values.All(v => v == bore || (_fields[v.Field].Type.Name is "Shell" or nameof(Dimension)));
+    }
+
+    /// <summary>"Felge 559, innen 24 mm gemessen", "BSA, Breite 68, zweimal gemessen", "the bolt circle measures 110": what was measured is a bare length, the width of a shell whose family is said or a bolt circle, and no size by its name stands beside the word.</summary>
+    private bool IsMeasuredBeside(int i, int near)
+    {
+        bool of = false;
+        foreach (LineFinding value in Values.Values)
+        {
+            string type = _fields[value.Field].Type.Name;
+            bool here = value.First <= near && near <= value.Last;
+            bool width = type is "Shell" && (_items[near].Value is 68 or 70 or 73 or 83 or 86.5m or 89.5m or 92 or 100) && Clauses(_items[near].Clause).Any(o => o.Is("n:width") || o.Text is "across" or "shell" or "gehause" or "breite" || o.Is("t:bb"));
+            bool circle = type is "BoltCircle" && Clause(near, "t:bcd");
+            bool length = type is nameof(Dimension) or nameof(Hubs.HubStandard);
+            if (here && !(width || circle || length))
+            {
+                return false;
+            }
+
+            of |= here;
+            if (!here && !length && (_items[value.First].Clause == _items[i].Clause || _items[value.Last].Clause == _items[i].Clause))
+            {
+                return false;
+            }
+        }
+
+        return of;
     }
 
     /// <summary>"Inkl. Rechnung": what comes with it is the word behind, which is of no part, and nothing follows.</summary>
@@ -260,7 +291,7 @@ internal sealed partial class LineScan
     /// <summary>"Bars? 31.8 only": a question behind a word, before which nothing was read, and its answer.</summary>
     private bool IsQuestion(int i)
     {
-        if (i == 0 || _items[i - 1].Kind != SpecTokenKind.Word || i + 1 >= _items.Count || _items[i + 1].Glued || _items[i].Text[0] != '?' || !_items[i].Glued)
+        if (i == 0 || _items[i - 1].Kind != SpecTokenKind.Word || i + 1 >= _items.Count || _items[i + 1].Glued || _items[i].Text[0] != '?')
         {
             return false;
         }

@@ -32,7 +32,7 @@ internal sealed partial class LineScan
         Words("Hanger", "hanger", i => !IsHangerInDoubt(i) && !(_items[i].Is("v:Hanger=direct-mount") && Clause(i, "t:frontmech")) && (!Only(i, "Hanger") || Clause(i, "t:hanger") || _items[i].Is("v:Hanger=UDH") || _items[i].IsFraction));
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
-        Words("RearTriangle", "rearTriangle");
+        Words("RearTriangle", "rearTriangle", i => !OpensToOneSide(i));
         Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i) || IsBesideSlot(i));
         Words("CrownType", "forkCrowns", i => CrownSaid(i) && (_items[i] is not { Text: "una" } || Anywhere("t:travel") >= 0) && IsPlainAround(i) && !ComesWithIt());
         Words("CrownsAllowed", "forkCrowns", i => IsPlainAround(i) && !ComesWithIt());
@@ -52,8 +52,14 @@ internal sealed partial class LineScan
         Words("CableGuide", "cableGuides", i => !SaysOnly() && !Clause(i, "t:frontmech"));
         Words("Material", "material", OfWhole);
         BarePost();
+        SeatTubeToldLoosely();
         OutsideOfLists();
     }
+
+    /// <summary>"Punteras que se abren hacia atrás": slots that open to one side, and no stay that parts.</summary>
+    private bool OpensToOneSide(int i) =>
+        i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i].Terms.Any(t => t == "v:RearTriangle=opens")
+        && (_items[i + 1].Is("m:rear") || (_items[i + 1].Is("m:front") && _items[i + 1].Text != "voor") || _items[i + 1].Text is "hacia" or "atras" or "adelante" or "abajo" or "detras" or "nach" or "zu" or "vers" or "derriere" or "verso" or "indietro" or "dietro" or "avanti" or "naar" or "to" or "towards" or "toward" or "rearward" or "rearwards" or "backward" or "backwards" or "forward" or "forwards" or "at" or "down" or "downwards");
 
     /// <summary>A word that says one or two of anything counts only beside a crown.</summary>
     private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || _items[i].Text is not ("single" or "dual" or "simple" or "singola" or "sencilla" or "einfach" or "enkelvoudig" or "doppia" or "doble" or "doppelt" or "dubbel" or "double") || (i > 0 && _items[i - 1].Is("t:fork") && _items[i - 1].Clause == _items[i].Clause);

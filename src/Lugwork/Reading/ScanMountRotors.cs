@@ -28,13 +28,18 @@ internal sealed partial class LineScan
         }
 
         // "Federgabel 160 Postmount": the travel, where nothing says that the mount is made for it.
-        return size >= 0 && (Anywhere("t:fork") < 0 || Clauses(_items[size].Clause).Any(IsDirectWord)) && IsOfMountOnly(_items[size].Clause, size) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size)) ? size : -1;
+        return size >= 0 && (Anywhere("t:fork") is not (>= 0 and int fork) || Clauses(_items[size].Clause).Any(IsDirectWord) || IsBrakeOfFork(fork, mark)) && IsOfMountOnly(_items[size].Clause, size, mark) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size, mark)) ? size : -1;
     }
+
+    /// <summary>"Remopname op de vork is post mount, 180": the mount is what the clause is about, and the fork is what it is on.</summary>
+    private bool IsBrakeOfFork(int fork, int mark) =>
+        fork > 1 && fork < mark && _items[fork].Clause == _items[mark].Clause && Clauses(_items[mark].Clause).TakeWhile(o => o != _items[fork]).Any(o => o.Is("t:brake") || o.Is("t:caliper") || o.Is("m:mounttabs"))
+        && (_items[fork - 1].Text is "op" or "on" or "an" or "am" or "aan" or "sur" or "en" or "su" or "sulla" or "alla" || (fork > 2 && _items[fork - 1].Text is "de" or "the" or "der" or "la" && _items[fork - 2].Text is "op" or "on" or "an" or "aan" or "sur" or "en" or "a"));
 
     /// <summary>"Flat mount, für 140 und 160", "se gira la placa para 140 o 160": the only two figures of a line, which are the two rotors that a fork is made for by turning a plate; -1 where they are others.</summary>
     private int RotorsOfFork()
     {
-        if (_slot != Slot.Fork || FigureCount != 2 || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
+        if (_slot != Slot.Fork || !(FigureCount == 2 || IsPairAgain()) || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
         {
             return -1;
         }
@@ -50,13 +55,14 @@ internal sealed partial class LineScan
     private static bool IsDirectWord(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "straight";
 
-    private bool IsOfMountOnly(int clause, int size)
+    private bool IsOfMountOnly(int clause, int size, int mark)
     {
         foreach (SpecItem item in Clauses(clause))
         {
             bool figure = item.IsNumber && item != _items[size];
             bool has = item == _items[0] && item.Text is "has" or "hat" or "tiene" or "trae" or "lleva" or "ha" or "heeft" && _items.Count > 1 && (_items[1].Is("m:pm") || _items[1].Is("m:fm"));
-            if (figure || (item.Kind == SpecTokenKind.Word && !has && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
+            bool led = (mark > 0 && item == _items[mark - 1] && item.Text is "met" or "mit" or "with" or "avec" or "con") || (size > 1 && item == _items[size - 1] && SetAside.IsWith(item) && _items[size - 2].Text is "das" or "dat" or "die" or "one" or "celui" or "quello");
+            if (figure || (item.Kind == SpecTokenKind.Word && !has && !led && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
             {
                 return false;
             }
@@ -71,5 +77,6 @@ internal sealed partial class LineScan
         && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("t:fork") || item.Is("m:nothing")
             || item.Text is "hinterbau" or "s" or "sul" or "su" or "del" or "della" or "la" or "el" or "sur" or "sobre" or "vaina" or "vainas" or "au" or "dem" or "der" or "des" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
                 or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida"
-                or "takes" or "straight" or "on" or "directly" or "straightaway" or "directement" or "directamente" or "direttamente" or "prend" or "lleva" or "prende" or "rotor" or "disc" or "onto" or "chainstay" or "chainstays" or "stay" or "va" or "nimmt" or "neemt" or "pakt");
+                or "takes" or "straight" or "on" or "directly" or "straightaway" or "directement" or "directamente" or "direttamente" or "prend" or "lleva" or "prende" or "rotor" or "disc" or "onto" or "chainstay" or "chainstays" or "stay" or "va" or "nimmt" or "neemt" or "pakt"
+                or "one" or "das" or "dat" or "die" or "een" or "ein" or "eine" or "einen" or "un" or "una" or "une" or "le" or "il" or "vast" or "hangt" or "aan" or "hangs" or "hangt" or "hinten" or "sort" or "kind" or "version" or "variante" or "celui" or "quello");
 }

@@ -138,7 +138,7 @@ internal sealed partial class LineScan
         int found = -1;
         for (int j = 0; j < _items.Count; j++)
         {
-            bool own = ShellSize(j) && (TopicOf(j) is "t:bb" || (TopicOf(j) is "n:width" && (only || Clause(j, "t:bb"))) || (only && plain && TopicOf(j) is "" && IsAloneInClause(j)));
+            bool own = ShellSize(j) && (TopicOf(j) is "t:bb" || (TopicOf(j) is "n:width" && (only || Clause(j, "t:bb"))) || (only && plain && TopicOf(j) is "" && IsAloneBesideSmall(j)));
             if (own && found >= 0 && _items[found].Value != _items[j].Value)
             {
                 return -1;

@@ -45,7 +45,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (_slot == Slot.Shock && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (i + 3 < _items.Count && _items[i + 3].IsNumber && _items[i + 2].Text is "de" or "da" or "di" or "of" or "von" or "van"))))
+            if ((_slot == Slot.Shock || Clause(i, "t:shock")) && i + 1 < _items.Count && (_items[i + 1].Is("t:stroke") || _items[i + 1].Is("t:length")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (i + 3 < _items.Count && _items[i + 3].IsNumber && _items[i + 2].Text is "de" or "da" or "di" or "of" or "von" or "van"))))
             {
                 // "185 mm lang, 50 mm slag": the word right behind its figure.
                 topic = _items[i + 1].Is("t:stroke") ? "t:stroke" : "t:length";

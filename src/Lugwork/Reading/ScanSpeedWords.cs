@@ -44,7 +44,7 @@ internal sealed partial class LineScan
     /// <summary>"Da 12, senza cavi", "inalámbrico, de 12": the whole clause, at the head of a line about a derailleur or behind how that is worked or mounted.</summary>
     private bool IsOpening(int i)
     {
-        if (i < 1 || _items[i - 1].Text is not ("de" or "da" or "a") || !(_slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur) || _items.Exists(o => o.Unit == "speed") || _items[i].Value < 7 || (_items[i].End - _items[i].Start > _items[i].Text.Length && !(i > 1 && _items[i - 2].Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal)))))
+        if (i < 1 || _items[i - 1].Text is not ("de" or "da" or "a") || !(_slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur || _slot == Slot.Cassette || _slot == Slot.Chain) || _items.Exists(o => o.Unit == "speed") || _items[i].Value < 7 || (_items[i].UnitWord.Length > 0 && !(i > 1 && _items[i - 2].Terms.Any(t => t.StartsWith("v:ShiftSignal=", StringComparison.Ordinal)))))
         {
             return false;
         }
@@ -53,6 +53,17 @@ internal sealed partial class LineScan
         if (before < 0)
         {
             return _items[i - 1].Text != "a";
+        }
+
+        if (before == 0 && _items[0].Kind == SpecTokenKind.Word && _items[0].Text is "es" or "e" or "va" or "son" or "sono" && _items[i - 1].Text != "a")
+        {
+            // "Es de once, de carretera".
+            return true;
+        }
+
+        if (_slot != Slot.RearDerailleur && _slot != Slot.FrontDerailleur)
+        {
+            return false;
         }
 
         if (_items[before] is not { Kind: SpecTokenKind.Sign, IsFraction: true })

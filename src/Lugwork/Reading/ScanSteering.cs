@@ -264,6 +264,12 @@ internal sealed partial class LineScan
         bool tapered = Shaped(first, last, "m:tapered");
         bool straight = Shaped(first, last, "m:straight");
         int distinct = sizes.Select(s => s.Size).Distinct(StringComparer.Ordinal).Count();
+        if (distinct == 2 && (sizes.Count == 3 ? tapered || Anywhere("m:tapered") >= 0 : sizes.Count == 4 && sizes[0].Size != sizes[1].Size && sizes[2].Size != sizes[3].Size) && !straight)
+        {
+            // "Un pouce un huitième en haut, un pouce et demi en bas, 1-1/8 à 1-1/2": both ends, and both again.
+            sizes = [sizes[0], sizes.Find(s => s.Size != sizes[0].Size) with { At = last }];
+        }
+
         if (distinct == 1 && Anywhere("m:tapered") is >= 0 and int one && Anywhere("m:straight") is >= 0 and int other)
         {
             Several("steererShape", [.. sizes.Select(s => s.Size)], Math.Min(one, other), Math.Max(one, other), "two shapes are named");

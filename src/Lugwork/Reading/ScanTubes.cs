@@ -72,7 +72,7 @@ internal sealed partial class LineScan
         return said;
     }
 
-    private static bool IsRangeWord(SpecItem item) => item.Is("m:to") || (item.Is("m:max") && item.Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up" or "t");
+    private static bool IsRangeWord(SpecItem item) => item.Is("m:to") || item.Text is "alle" or "al" or "aux" or "ai" || (item.Is("m:max") && item.Text is "bis" or "hasta" or "tot" or "fino" or "jusqu" or "up" or "t");
 
     /// <summary>"Bead seat 622, tyres 28 to 47 mm": the narrowest and the widest tyre apart from the bead seat.</summary>
     private void TubeApart()

@@ -248,6 +248,8 @@ internal sealed partial class SetAside
             also |= first > 0 && (_slot == Slot.Frame || _slot == Slot.Fork) && IsSecondHub(i, last);
             // "Post mount 180, tot 203 kan ook": how large the rotor may be.
             also |= (_slot == Slot.Frame || _slot == Slot.Fork) && _items[i].Text is "ook" or "auch" or "aussi" or "tambien" or "anche" or "too" && Any(first, last, "m:max") && IsRotorOfMountBefore(first, last + 1);
+            // "Por arriba IS42, por abajo también IS42": the other half is of the same kind.
+            also |= _slot == Slot.Headset && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" or "too" && (Any(first, last, "m:upper") || Any(first, last, "m:lower")) && Numbered(first, last);
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

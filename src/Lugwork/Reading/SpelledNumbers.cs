@@ -50,7 +50,7 @@ internal static class SpelledNumbers
             }
             else if (Words.TryGetValue(tokens[i].Text, out int value))
             {
-                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i) || IsOfDrive(tokens, i, value) || (value is >= 7 and <= 13 && IsOfBody(tokens, i))))
+                if (value > 1 && (IsCounted(tokens, i, tree) || IsListed(tokens, i) || IsMeasured(tokens, i, value) || IsOfDrive(tokens, i, value) || (value is >= 7 and <= 13 && IsOfBody(tokens, i))))
                 {
                     Put(tokens, i, value);
                 }
@@ -66,6 +66,23 @@ internal static class SpelledNumbers
         }
     }
 
+    /// <summary>"Eighteen wide", "fünfzehn dick", "condition three", "eleven to twenty-eight", "HG, elf tot vierendertig": a word for what was measured behind the number, for a class before it, or a range of sprockets.</summary>
+    private static bool IsMeasured(List<SpecToken> tokens, int i, int value)
+    {
+        if (value <= 5 && i > 0 && tokens[i - 1].Text is "condition" or "category" or "kategorie" or "categorie" or "categoria" or "condicion" or "condizione")
+        {
+            return true;
+        }
+
+        if (value < 8 || i + 1 >= tokens.Count)
+        {
+            return false;
+        }
+
+        bool range = value is >= 9 and <= 16 && i + 2 < tokens.Count && tokens[i + 2] is { IsNumber: true, IsFraction: false, Value: >= 18 and <= 60 } && tokens[i + 1].Text is "to" or "bis" or "auf" or "tot" or "naar" or "a" or "hasta" or "al";
+        return range || tokens[i + 1].Text is "wide" or "across" or "thick" or "deep" or "long" or "breit" or "dick" or "tief" or "lang" or "hoch" or "breed" or "dik" or "diep" or "hoog";
+    }
+
     /// <summary>"Cambio da dieci", "catena da undici", "da undici, ...", "cambio trasero de once": a word for a number of sprockets behind a preposition, at the end of its piece, behind the name of a part of the drive or at the head of the line.</summary>
     private static bool IsOfDrive(List<SpecToken> tokens, int i, int value)
     {
@@ -73,6 +90,12 @@ internal static class SpelledNumbers
         if (value is >= 3 and <= 5 && i > 1 && ends)
         {
             return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
+        }
+
+        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || (i > 2 && tokens[i - 2].Is(':')) || tokens[i - 2].Is('(') || tokens[i - 2].Text is "es" or "e" or "est" or "son" or "sono" or "va" or "c" or "pignons" or "pinones"))
+        {
+            // "Mecánico, de diez", "è da dodici", "c'est du onze".
+            return true;
         }
 
         if (value is < 7 or > 13 || i < 1 || tokens[i - 1].Text is not ("a" or "da" or "de"))
@@ -147,9 +170,16 @@ internal static class SpelledNumbers
     {
         SpecToken token = tokens[i];
         tokens[i] = new() { Kind = SpecTokenKind.Number, Value = value, Text = ItemCutter.Plain(value), Start = token.Start, End = end, Glued = token.Glued };
+        JoinTimes(tokens, i);
+    }
+
+    /// <summary>A word for times between a figure and the one before or behind it becomes its sign.</summary>
+    public static void JoinTimes(List<SpecToken> tokens, int i)
+    {
         foreach (int sign in (ReadOnlySpan<int>)[i - 1, i + 1])
         {
-            if (sign > 0 && sign + 1 < tokens.Count && tokens[sign].Kind == SpecTokenKind.Word && IsTimes(tokens[sign]) && tokens[sign - 1].IsNumber && tokens[sign + 1].IsNumber)
+            bool label = sign > 1 && tokens[sign - 1] is { Kind: SpecTokenKind.Word, Text: "c" or "b" } && tokens[sign - 2] is { IsNumber: true, Value: 700 or 650 };
+            if (sign > 0 && sign + 1 < tokens.Count && tokens[sign].Kind == SpecTokenKind.Word && IsTimes(tokens[sign]) && (tokens[sign - 1].IsNumber || label) && tokens[sign + 1].IsNumber)
             {
                 SpecToken times = tokens[sign];
                 times.Kind = SpecTokenKind.Sign;
@@ -225,11 +255,23 @@ internal static class SpelledNumbers
         int at = i + 1;
         bool dash = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued;
         at += dash ? 1 : 0;
+        if (at + 1 < tokens.Count && tokens[at].Text is "a" or "al" or "au" or "bis" or "tot" or "to" or "hasta" or "fino" or "jusqu" && Small(tokens[i].Text) is >= 9 and <= 14)
+        {
+            // "Dall'undici al ventotto", "de once a treinta y cuatro": from the least teeth to the most.
+            for (int to = at + 1; to < tokens.Count && to <= at + 3; to++)
+            {
+                if (tokens[to].IsNumber)
+                {
+                    return tokens[to] is { IsFraction: false, Value: >= 18 and <= 60 } || (to == at + 1 && tokens[to].Value is >= 5 and <= 13 && tokens[at].Text is "bis" or "tot" or "hasta" or "to");
+                }
+            }
+        }
+
         return at + 1 < tokens.Count && tokens[at + 1].IsNumber && tokens[at + 1].Value is >= 5 and <= 13
             && (tokens[at].Text is "bis" or "tot" or "hasta" or "to" || (dash && (tokens[at].Is(',') || tokens[at].Text is "und" or "en" or "and" or "oder" or "of" or "or")));
     }
 
-    private static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
+    public static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
 
-    private static bool IsFigure(SpecToken token) => token.IsNumber || (token.Kind == SpecTokenKind.Word && Words.ContainsKey(token.Text));
+    public static bool IsFigure(SpecToken token) => token.IsNumber || (token.Kind == SpecTokenKind.Word && Words.ContainsKey(token.Text));
 }

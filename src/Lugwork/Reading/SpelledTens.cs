@@ -1,7 +1,7 @@
 namespace Lugwork.Reading;
 
 /// <summary>Larger figures and decimals that are written as words: "one thirty-five", "twenty-seven point two", "fünfunddreißig", "cent trente-cinq", "treinta y uno coma ocho", "centoquarantotto".</summary>
-internal static class SpelledTens
+internal static partial class SpelledTens
 {
     private const int Most = 60;
     private const int MostWords = 7;
@@ -20,6 +20,7 @@ internal static class SpelledTens
                 int end = tokens[behind - 1].End;
                 tokens.RemoveRange(i + 1, behind - i - 1);
                 SpelledNumbers.Put(tokens, i, value, end);
+                JoinSeat(tokens, i);
             }
         }
     }
@@ -28,22 +29,20 @@ internal static class SpelledTens
     private static bool Read(List<SpecToken> tokens, int from, PhraseTree tree, out decimal value, out int behind)
     {
         behind = from + 1;
-        int sum = NumberWords.Of(tokens[from].Text);
-        value = sum;
-        if (sum < 1)
+        value = NumberWords.Of(tokens[from].Text);
+        if (value < 1)
         {
             return false;
         }
 
-        int words = 1;
-        for (int at = Next(tokens, behind); at >= 0 && words < MostWords && Joined(tokens, at, sum) is { Sum: > 0 } joined; at = Next(tokens, behind), words++)
+        if (Hundredths(tokens, from, ref behind, ref value))
         {
-            sum = joined.Sum;
-            behind = joined.Behind;
+            return true;
         }
 
+        int sum = Whole(tokens, from, out behind, out int words);
         value = sum;
-        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, sum, ref behind, ref value);
+        bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, tree, sum, ref behind, ref value) || LinkedTenth(tokens, sum, tree, ref behind, ref value);
         if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10)
         {
             // "Twenty-seven two" before anything else is no figure of its first words alone.
@@ -55,18 +54,33 @@ internal static class SpelledTens
             return false;
         }
 
-        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && IsTravel(tokens, behind, tree));
+        return decimals || (sum >= 20 && !(words == 1 && sum == 100)) || ((sum == 100 || (words > 1 && sum >= 13)) && IsUnit(tokens, behind, tree)) || (sum == 100 && (IsTravel(tokens, behind, tree) || IsOfPair(tokens, from, behind)));
+    }
+
+    /// <summary>The whole number from a token on, which is a word for one.</summary>
+    private static int Whole(List<SpecToken> tokens, int from, out int behind, out int words)
+    {
+        int sum = NumberWords.Of(tokens[from].Text);
+        behind = from + 1;
+        words = 1;
+        for (int at = Next(tokens, behind); at >= 0 && words < MostWords && Joined(tokens, at, sum) is { Sum: > 0 } joined; at = Next(tokens, behind), words++)
+        {
+            sum = joined.Sum;
+            behind = joined.Behind;
+        }
+
+        return sum;
     }
 
     /// <summary>What the next word makes of the sum so far; zero where it does not belong to it.</summary>
-    private static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
+    public static (int Sum, int Behind) Joined(List<SpecToken> tokens, int at, int sum)
     {
         string text = tokens[at].Text;
         int and = text is "and" or "et" or "y" ? Next(tokens, at + 1) : -1;
         if (and >= 0)
         {
             int behind = NumberWords.Of(tokens[and].Text);
-            bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10;
+            bool fits = text == "and" ? sum % 100 == 0 && behind is > 0 and < 100 : (sum % 10 == 0 && sum % 100 >= 20 && behind is > 0 and < 10) || (text == "et" && sum % 100 == 60 && behind == 11);
             return fits ? (sum + behind, and + 1) : default;
         }
 
@@ -123,14 +137,16 @@ internal static class SpelledTens
         string digits = "";
         for (int at = Next(tokens, point + 1); at >= 0 && digits.Length < 3; at = Next(tokens, at + 1))
         {
-            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : NumberWords.Of(tokens[at].Text);
-            if (digit is < 0 or > 99 || (digit == 0 && tokens[at].Text is not ("zero" or "oh" or "null" or "cero" or "nul")))
+            int next = at + 1;
+            int digit = tokens[at].Text is "zero" or "oh" or "null" or "cero" or "nul" ? 0 : NumberWords.Of(tokens[at].Text) > 0 ? Whole(tokens, at, out next, out _) : -1;
+            if (digit is < 0 or > 99)
             {
                 break;
             }
 
             digits += digit.ToString(System.Globalization.CultureInfo.InvariantCulture);
-            behind = at + 1;
+            behind = next;
+            at = next - 1;
         }
 
         if (digits.Length == 0)
@@ -143,7 +159,7 @@ internal static class SpelledTens
     }
 
     /// <summary>"Twenty-seven two", "thirty-one eight": a size of a tube in tenths, the last words of their line or clause.</summary>
-    private static bool Tenth(List<SpecToken> tokens, int sum, ref int behind, ref decimal value)
+    private static bool Tenth(List<SpecToken> tokens, PhraseTree tree, int sum, ref int behind, ref decimal value)
     {
         int digit = Next(tokens, behind);
         if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
@@ -152,8 +168,8 @@ internal static class SpelledTens
         }
 
         int next = digit + 1;
-        bool tube = next < tokens.Count && IsOfTube(tokens[next].Text) && sum + (tenth / 10m) is 25.4m or 26.2m or 26.4m or 26.6m or 26.8m or 27.2m or 28.6m or 30.9m or 31.6m or 31.8m or 34.9m or 36.4m;
-        if (next < tokens.Count && !tube && !(tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) && tokens[next].Text is not ("mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil"))
+        bool ends = next >= tokens.Count || (tokens[next].Kind == SpecTokenKind.Sign && !tokens[next].Is('-') && !tokens[next].Is('x') && !tokens[next].Is('/')) || tokens[next].Text is "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "mill" or "mil";
+        if (!ends && !(IsTubeSize(sum + (tenth / 10m)) && IsOfSize(tokens, next, tree)))
         {
             return false;
         }
@@ -163,12 +179,30 @@ internal static class SpelledTens
         return true;
     }
 
-    /// <summary>"A twenty-seven two post": what is named by such a size, in the singular for posts, of which there are not two.</summary>
+    private static bool IsTubeSize(decimal size) => size is 22.2m or 23.8m or 25.4m or 25.8m or 26.2m or 26.4m or 26.6m or 26.8m or 27.2m or 28.6m or 29.8m or 30.9m or 31.6m or 31.8m or 34.9m or 36.4m;
+
+    /// <summary>"A twenty-seven two post", "the thirty-one eight kind", "siebenundzwanzig zwei im Durchmesser": behind a size of a tube stands a word of which nothing is counted.</summary>
+    private static bool IsOfSize(List<SpecToken> tokens, int next, PhraseTree tree)
+    {
+        if (tokens[next].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[next].Text) > 0)
+        {
+            return false;
+        }
+
+        return IsOfTube(tokens[next].Text) || tokens[next].Text is "kind" or "one" or "ones" or "sort" or "type" or "in" or "im" or "diameter" or "across" or "size" or "standard" or "steerer" or "band" or "clamps" or "seat" or "dia" or "thick" or "and" or "at" or "on" or "by" or "bore"
+            or "durchmesser" or "dick" or "breit" or "und" or "er" or "klemmung" or "rohr" or "schaft" or "ist" or "hat" or "diam" or "doorsnede" or "dik" or "en" or "klemming" or "is" or "hoor" or "gewoon" or "diametre" or "diametro";
+    }
+
+    /// <summary>What is named by such a size, in the singular for posts, of which there are not two.</summary>
     private static bool IsOfTube(string word) =>
         word is "post" or "seatpost" or "pin" or "pillar" or "dropper" or "clamp" or "collar" or "bar" or "bars" or "handlebar" or "handlebars" or "stem" or "stutze" or "sattelstutze" or "lenker" or "schelle" or "vorbau" or "tige" or "potence" or "cintre" or "collier" or "tija" or "manillar" or "abrazadera" or "potencia" or "reggisella" or "canotto" or "manubrio" or "piega" or "collarino" or "attacco" or "zadelpen" or "pen" or "stuur" or "klem" or "stuurpen";
 
+    /// <summary>"Twelve by a hundred", "by hundred by fifteen": a figure of a pair.</summary>
+    private static bool IsOfPair(List<SpecToken> tokens, int from, int behind) =>
+        (from > 1 && SpelledNumbers.IsTimes(tokens[from - 1]) && SpelledNumbers.IsFigure(tokens[from - 2])) || (behind + 1 < tokens.Count && SpelledNumbers.IsTimes(tokens[behind]) && SpelledNumbers.IsFigure(tokens[behind + 1]));
+
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
-    private static int Next(List<SpecToken> tokens, int at)
+    public static int Next(List<SpecToken> tokens, int at)
     {
         at += at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued && tokens[at + 1].Glued ? 1 : 0;
         return at < tokens.Count && tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text.Length < Longest ? at : -1;
@@ -179,7 +213,7 @@ internal static class SpelledTens
     {
         int next = Next(tokens, at);
         next = next >= 0 && tokens[next].Text is "de" or "di" or "of" or "van" or "von" ? Next(tokens, next + 1) : next;
-        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && terms.Contains("t:travel");
+        return next >= 0 && tree.Longest(tokens, next, out _) is { IsDefault: false } terms && (terms.Contains("t:travel") || terms.Contains("t:spacing"));
     }
 
     private static bool IsUnit(List<SpecToken> tokens, int at, PhraseTree tree) =>

@@ -1,0 +1,148 @@
+namespace Lugwork.Reading;
+
+/// <summary>Mounts of brakes and other sizes that are told loosely: the figure stands in its own piece of the line, and small words lead to it.</summary>
+internal sealed partial class LineScan
+{
+    /// <summary>"Post mount, la de 180", "flat mount, el de 140", "post mount natif, version 180", "flat mount, celui en 160": a pronoun for the mount and the rotor that it is made for, and no other figure in the line; -1 where they are not.</summary>
+    private int RotorOfThatOne(int mark, bool post)
+    {
+        if (Anywhere("m:max") >= 0 || Anywhere("m:min") >= 0 || Anywhere("m:or") >= 0 || Anywhere("t:caliper") > mark || _items.Count > ShortLine)
+        {
+            return -1;
+        }
+
+        int size = -1;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!_items[i].IsNumber)
+            {
+                continue;
+            }
+
+            bool same = size >= 0 && RotorOf(_items[i]) == RotorOf(_items[size]);
+            if (i < mark || (size >= 0 && !same) || (size < 0 && !MountSize(i, post) && !IsInchesOfMount(i, post)))
+            {
+                return -1;
+            }
+
+            size = size < 0 ? i : size;
+        }
+
+        if (size < 0 || size > mark + TaperReach || _items[size].Clause > _items[mark].Clause + 1 || JoinsClosely(size))
+        {
+            return -1;
+        }
+
+        bool told = false;
+        for (int i = mark + 1; i < size; i++)
+        {
+            bool small = _items[i].Kind == SpecTokenKind.Sign ? _items[i].IsSign(',') || _items[i].IsSign('-') || _items[i].IsSign(':') || _items[i].IsSign('(')
+                : _items[i].Text is "la" or "el" or "le" or "il" or "de" or "da" or "du" or "di" or "des" or "en" or "in" or "pour" or "the" or "one" or "that" or "it" or "is" or "s" or "es" or "est" or "c" or "son" or "natif" or "native" or "nativo" or "nativa" or "nativ" or "direct" or "directo" or "diretto" or "direkt" or "die" or "das" or "der" or "mit" or "von" or "van" or "ist" or "het" or "version" or "versione" or "celui" or "celle" or "quello" or "quella" or "version" or "versie" or "variante" or "vamos" or "pues" or "bueno" or "donc" or "quindi" or "dus" or "also" or "so" or "er" or "size" or "taille" or "tamano" or "misura" or "maat" or "grosse";
+            if (!small)
+            {
+                return -1;
+            }
+
+            bool one = _items[i].Text is "la" or "el" or "il" or "celui" or "celle" or "quello" or "quella" or "version" or "versione" or "versie" or "the" or "die" or "das" or "der" || (_items[i].Text is "pour" or "du" && i + 1 < size);
+            told |= one && i < size;
+        }
+
+        return told && !IsRotorNamed(size) ? size : -1;
+    }
+
+    /// <summary>"El de ciento cuarenta o ciento sesenta, 140/160": the same two figures twice, each pair joined.</summary>
+    private bool IsPairAgain()
+    {
+        if (FigureCount != 4)
+        {
+            return false;
+        }
+
+        int first = _items.FindIndex(i => i.IsNumber);
+        int third = first + 2 < _items.Count && _items[first + 2].IsNumber ? _items.FindIndex(first + 3, i => i.IsNumber) : -1;
+        return third > 0 && third + 2 < _items.Count && _items[third].Value == _items[first].Value && _items[third + 2].IsNumber && _items[third + 2].Value == _items[first + 2].Value && (Links(_items[third + 1]) || _items[third + 1].Is("m:or") || _items[third + 1].Is("m:and"));
+    }
+
+    private bool IsInchesOfMount(int i, bool post) => post && Free(i) && _items[i] is { IsFraction: false, IsInch: true, Value: 5 or 6 or 7 or 8 };
+
+    private static decimal RotorOf(SpecItem item) => item.Value switch { 5 => 140, 6 => 160, 7 => 180, 8 => 203, _ => item.Value };
+
+    /// <summary>"Post mount, the 180 rotor": a rotor is named behind the figure, and can be the one that is mounted.</summary>
+    private bool IsRotorNamed(int size)
+    {
+        for (int i = size + 1; i < _items.Count && i <= size + 3 && _items[i].Clause == _items[size].Clause; i++)
+        {
+            if (_items[i].IsTopic || _items[i].Is("t:rotor") || _items[i].Is("m:adapt"))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"De los anchos, de cien milímetros", "version 86,5 mm": nothing in its clause but small words.</summary>
+    private bool IsAloneBesideSmall(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item != _items[i] && item.Kind != SpecTokenKind.Sign && !item.Is("n:width") && !(item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "di" or "du" or "of" or "von" or "van" or "en" or "in" or "the" or "la" or "el" or "le" or "il" or "los" or "las" or "ancho" or "ancha" or "anchos" or "anchas" or "larga" or "largo" or "large" or "wide" or "one" or "version" or "versione" or "celui" or "celle" or "quello" or "quella" or "die" or "das" or "der" or "es" or "e" or "y" or "et" or "c" or "est" or "is" or "ist" or "son" or "sono"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>An old post, a new one or another one is not the one that goes into this frame for certain.</summary>
+    private static bool IsOfOtherOne(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && item.Text is "old" or "new" or "other" or "another" or "spare" or "alt" or "alte" or "alten" or "neu" or "neue" or "andere" or "anderen" or "vieille" or "vieux" or "ancienne" or "ancien" or "nouvelle" or "neuve" or "autre" or "vieja" or "viejo" or "nueva" or "nuevo" or "otra" or "otro" or "vecchio" or "vecchia" or "nuovo" or "nuova" or "altro" or "altra" or "oude" or "nieuwe" or "ander";
+
+    /// <summary>"La tija que entra en ese cuadro es de 27,2", "le tube de selle, à l'intérieur, fait 34,9 mm": one size in the line, and no part named but the post or the tube it goes into.</summary>
+    private void SeatTubeToldLoosely()
+    {
+        if (Values.Count > 0 || Doubts.Count > 0 || _denied.Count > 0 || _items.Count > ShortLine)
+        {
+            return;
+        }
+
+        int size = -1;
+        bool post = false;
+        bool tube = false;
+        bool inside = false;
+        for (int i = 0; i < _items.Count; i++)
+        {
+            SpecItem item = _items[i];
+            if (item.IsNumber)
+            {
+                if (size >= 0 ? item.Value != _items[size].Value : !Free(i) || !item.IsMillimetre || item.Value is < 22 or > 36 || JoinsClosely(i))
+                {
+                    return;
+                }
+
+                size = size < 0 ? i : size;
+                continue;
+            }
+
+            post |= item.Is("t:post");
+            tube |= item.Is("t:seattube");
+            bool within = item.Is("m:inside") || item.Is("t:inner") || item.Is("v:DropperRouting=internal");
+            inside |= within;
+            if (within || (item.Is("d:hedge") && IsMeasureWord(item.Text)))
+            {
+                continue;
+            }
+
+            if (IsOfOtherOne(item) || item.Is("m:outside") || item.Is("t:seatclamp") || item.Is("m:band") || item.Is("m:adapt") || item.Is("m:max") || item.Is("m:min") || item.Is("m:not") || item.Is("m:pas") || item.Is("t:dropper") || item.IsSign('?') || item.Terms.Any(t => t[0] is 'd' or 'v') || (item.IsTopic && TopicIn(item) is not ("t:post" or "t:seattube" or "t:inner" or "t:frame" or "n:size")))
+            {
+                return;
+            }
+        }
+
+        if (size >= 0 && ((post && !tube) || (tube && inside)) && IsNominal(_items[size].Text) && !Mentions(size, OfOtherPost))
+        {
+            Take("seatTube", _items[size].Text, size, size);
+        }
+    }
+}
