@@ -168,7 +168,7 @@ internal static class SpelledTens
     /// <summary>"A twenty-seven two post", "the thirty-one eight kind", "siebenundzwanzig zwei im Durchmesser": behind a size of a tube stands a word of which nothing is counted.</summary>
     private static bool IsOfSize(List<SpecToken> tokens, int next, PhraseTree tree)
     {
-        if (tokens[next].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[next].Text) > 0)
+        if (tokens[next].Kind != SpecTokenKind.Word || (NumberWords.Of(tokens[next].Text) > 0 && tokens[next].Text != "one"))
         {
             return false;
         }

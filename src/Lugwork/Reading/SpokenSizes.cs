@@ -146,7 +146,7 @@ internal static class SpokenSizes
         {
             bool nought = tokens[at].Text is "oh" or "o" or "zero" or "nought";
             int digit = nought ? 0 : Digit(tokens[at].Text);
-            if (digit < 0 || (digit == 0 && !nought))
+            if (digit < 0 || (digit == 0 && !nought) || (count == 3 && digit == 1 && !dash && IsEnd(tokens, at + 1)))
             {
                 break;
             }
@@ -186,7 +186,7 @@ internal static class SpokenSizes
             return false;
         }
 
-        if (rest >= 20 && Next(tokens, behind, out bool joined) is >= 0 and int unit && Digit(tokens[unit].Text) is > 0 and int ones && (joined || !IsTenthOf(tokens, unit, rest)))
+        if (rest >= 20 && Next(tokens, behind, out bool joined) is >= 0 and int unit && Digit(tokens[unit].Text) is > 0 and int ones && !(ones == 1 && !joined && IsEnd(tokens, unit + 1)) && (joined || !IsTenthOf(tokens, unit, rest)))
         {
             rest += ones;
             behind = unit + 1;
