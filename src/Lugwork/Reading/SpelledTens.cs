@@ -43,7 +43,7 @@ internal static partial class SpelledTens
         int sum = Whole(tokens, from, out behind, out int words);
         value = sum;
         bool decimals = Decimals(tokens, ref behind, ref value) || Tenth(tokens, tree, sum, ref behind, ref value) || LinkedTenth(tokens, sum, tree, ref behind, ref value);
-        if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10)
+        if (!decimals && sum is > 20 and < 37 && sum % 10 != 0 && Next(tokens, behind) is >= 0 and int digit && NumberWords.Of(tokens[digit].Text) is > 0 and < 10 && tokens[digit].Text != "one")
         {
             // "Twenty-seven two" before anything else is no figure of its first words alone.
             return false;
@@ -162,7 +162,7 @@ internal static partial class SpelledTens
     private static bool Tenth(List<SpecToken> tokens, PhraseTree tree, int sum, ref int behind, ref decimal value)
     {
         int digit = Next(tokens, behind);
-        if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
+        if (digit < 0 || sum is < 21 or > 36 || sum % 10 == 0 || tokens[behind - 1].Kind != SpecTokenKind.Word || tokens[digit].Text == "one" || NumberWords.Of(tokens[digit].Text) is not (> 0 and < 10 and int tenth))
         {
             return false;
         }
@@ -184,7 +184,7 @@ internal static partial class SpelledTens
     /// <summary>"A twenty-seven two post", "the thirty-one eight kind", "siebenundzwanzig zwei im Durchmesser": behind a size of a tube stands a word of which nothing is counted.</summary>
     private static bool IsOfSize(List<SpecToken> tokens, int next, PhraseTree tree)
     {
-        if (tokens[next].Kind != SpecTokenKind.Word || NumberWords.Of(tokens[next].Text) > 0)
+        if (tokens[next].Kind != SpecTokenKind.Word || (NumberWords.Of(tokens[next].Text) > 0 && tokens[next].Text != "one"))
         {
             return false;
         }

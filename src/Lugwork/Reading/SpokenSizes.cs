@@ -105,7 +105,10 @@ internal static class SpokenSizes
     /// <summary>"The 31.8 kind", "a 203 one": what stands behind the size at the end of its clause says no more.</summary>
     private static bool IsNounOfSize(List<SpecToken> tokens, int i) =>
         tokens[i].Text is "kind" or "sort" or "one" or "ones" && i > 1 && tokens[i - 2].Kind == SpecTokenKind.Word && tokens[i - 2].Text is "the" or "a" or "an" or "it" or "s" or "by" or "x" or "usual" or "big" or "little" or "old" or "new"
-        && (i + 1 >= tokens.Count || (tokens[i + 1].Kind == SpecTokenKind.Sign && !tokens[i + 1].Is('-') && !tokens[i + 1].Is('/')));
+        && IsEnd(tokens, i + 1);
+
+    private static bool IsEnd(List<SpecToken> tokens, int at) =>
+        at >= tokens.Count || (tokens[at].Kind == SpecTokenKind.Sign && !tokens[at].Is('-') && !tokens[at].Is('/') && !tokens[at].Is('x'));
 
     /// <summary>"ZS44 with 28.6", "ZS56 with a 40": what a slash says between the code of a cup and the steerer or the race; how many words it has, 0 where it is none.</summary>
     private static int IsBesideCup(List<SpecToken> tokens, int i)
@@ -143,7 +146,7 @@ internal static class SpokenSizes
         {
             bool nought = tokens[at].Text is "oh" or "o" or "zero" or "nought";
             int digit = nought ? 0 : Digit(tokens[at].Text);
-            if (digit < 0 || (digit == 0 && !nought))
+            if (digit < 0 || (digit == 0 && !nought) || (count == 3 && digit == 1 && !dash && IsEnd(tokens, at + 1)))
             {
                 break;
             }
@@ -183,7 +186,7 @@ internal static class SpokenSizes
             return false;
         }
 
-        if (rest >= 20 && Next(tokens, behind, out bool joined) is >= 0 and int unit && Digit(tokens[unit].Text) is > 0 and int ones && (joined || !IsTenthOf(tokens, unit, rest)))
+        if (rest >= 20 && Next(tokens, behind, out bool joined) is >= 0 and int unit && Digit(tokens[unit].Text) is > 0 and int ones && !(ones == 1 && !joined && IsEnd(tokens, unit + 1)) && (joined || !IsTenthOf(tokens, unit, rest)))
         {
             rest += ones;
             behind = unit + 1;
@@ -247,7 +250,7 @@ internal static class SpokenSizes
     }
 
     private static bool IsBeforeNumber(List<SpecToken> tokens, int at) =>
-        Next(tokens, at, out _) is >= 0 and int next && (Digit(tokens[next].Text) > 0 || Tens(tokens[next].Text) > 0 || tokens[next].Text is "oh" or "hundred");
+        Next(tokens, at, out bool dash) is >= 0 and int next && !(tokens[next].Text == "one" && !dash && IsEnd(tokens, next + 1)) && (Digit(tokens[next].Text) > 0 || Tens(tokens[next].Text) > 0 || tokens[next].Text is "oh" or "hundred");
 
     /// <summary>Something is counted: "two thirty-two hole rims", "nine ten speed", "three forty tooth".</summary>
     private static bool IsCount(List<SpecToken> tokens, int at, PhraseTree tree)
