@@ -110,6 +110,7 @@ internal static class ItemCutter
         PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
+        TradeTalk.Mend(items, text);
         return items;
     }
 

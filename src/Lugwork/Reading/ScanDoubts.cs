@@ -114,6 +114,12 @@ internal sealed partial class LineScan
             return ReadAround(item.Clause, isShort ? 1 : 0) && !measured && !IsTurnOfPlate(i) ? "a word makes it doubtful" : null;
         }
 
+        // Of the value, wherever it stands near: "12x148. I have not measured it."
+        if (item.Is("d:unsure"))
+        {
+            return ReadAround(item.Clause, 3) ? "a word makes it doubtful" : null;
+        }
+
         if (item.Is("d:refused"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "the line forbids something" : null;

@@ -1,0 +1,427 @@
+namespace Lugwork.Reading;
+
+/// <summary>Takes the doubt off words that stand in the talk of an advertisement and are of no value: "ridden perhaps ten times", "sin estrenar", "looks like new", "etwa eine Saison".</summary>
+/// <remarks>A word keeps its doubt where a figure, a part, a value or a word of knowing stands with it. Each item is looked at a bounded number of times.</remarks>
+internal static class TradeTalk
+{
+    private const int Near = 4;
+    private const int LongestClause = 60;
+
+    public static void Mend(List<SpecItem> items, ReadOnlySpan<char> text)
+    {
+        bool? english = null;
+        for (int first = 0; first < items.Count;)
+        {
+            int last = first;
+            while (last + 1 < items.Count && items[last + 1].Clause == items[first].Clause)
+            {
+                last++;
+            }
+
+            for (int i = first; i <= last; i++)
+            {
+                if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Terms.IsEmpty: false } && last - first < LongestClause)
+                {
+                    Word(items, i, first, last, text, ref english);
+                }
+            }
+
+            first = last + 1;
+        }
+    }
+
+    private static void Word(List<SpecItem> items, int i, int first, int last, ReadOnlySpan<char> text, ref bool? english)
+    {
+        SpecItem item = items[i];
+        if (IsLimit(item) || item.Is("d:hedge"))
+        {
+            if ((IsAmount(items, i, last) && !SpeaksOfKnowing(items, i, last)) || IsPlace(items, i) || IsGivenAway(items, i, first))
+            {
+                Quiet(items, i);
+                return;
+            }
+        }
+
+        if (item.Is("m:not") && IsNotWorn(items, i, last))
+        {
+            return;
+        }
+
+        if (item.Is("m:or") && IsOrOfTalk(items, i, first, last, text, ref english))
+        {
+            Quiet(items, i);
+        }
+        else if (item.Is("d:hedge") && (IsComparison(items, i, last) || IsOfTalk(items, i, first, last, isCondition: false)))
+        {
+            Quiet(items, i);
+        }
+        else if (item.Is("d:condition") && (IsButForWear(items, i, last) || IsByLight(items, i, last) || IsOfTalk(items, i, first, last, isCondition: true)))
+        {
+            Quiet(items, i);
+        }
+        else if (item.Is("o:cargo") && item.Text == "cargo" && i > 0 && items[i - 1].Text is "a" or "al" or "su" && i < last && items[i + 1].Text is "del" or "de" or "mio" or "tuyo" or "vuestro" or "suyo")
+        {
+            Quiet(items, i);
+        }
+        else if (item.Is("o:cargo") && item.Text == "cargo" && i > 1 && items[i - 1].Text == "a" && items[i - 2].Text is "gastos" or "portes" or "envio" or "transporte")
+        {
+            Quiet(items, i);
+        }
+        else if (item.Is("o:proprietary") && item.Text.StartsWith("prop", StringComparison.Ordinal) && IsOwner(items, i, first))
+        {
+            Quiet(items, i);
+        }
+    }
+
+    /// <summary>"About a year", "menos de un año", "etwa eine Saison", "ridden perhaps ten times": how long, how often or how much, behind a word for about or a limit.</summary>
+    private static bool IsAmount(List<SpecItem> items, int i, int last)
+    {
+        int at = i + 1;
+        at += at <= last && items[at].IsSign('.') && items[at].Glued ? 1 : 0;
+        at += at <= last && items[at].Text is "de" or "di" or "of" or "than" or "als" or "dan" or "que" or "so" ? 1 : 0;
+        int figure = -1;
+        for (int step = 0; at <= last && step < 3; at++, step++)
+        {
+            if (items[at].IsNumber)
+            {
+                if (figure >= 0 || items[at].IsFraction || items[at].Unit is not ("" or "other") || items[at].Value > 5000)
+                {
+                    return false;
+                }
+
+                figure = at;
+            }
+            else if (items[at].Kind != SpecTokenKind.Word)
+            {
+                return false;
+            }
+            else if (TalkWords.Time.Contains(items[at].Text))
+            {
+                if (step == 0 && figure < 0)
+                {
+                    return false;
+                }
+
+                if (figure >= 0)
+                {
+                    items[figure].Unit = "other";
+                }
+
+                return true;
+            }
+            else if (!items[at].Terms.IsEmpty && !(items[at].Text is "un" or "una" or "une" or "a" or "one" or "ein" or "eine" or "einen" or "een" or "uno"))
+            {
+                return false;
+            }
+        }
+
+        return figure >= 0 && items[figure].Unit == "other" && at <= last && at == figure + 1;
+    }
+
+    /// <summary>"Perhaps ten years ago somebody changed it": the doubt is of more than the time.</summary>
+    private static bool SpeaksOfKnowing(List<SpecItem> items, int i, int last)
+    {
+        for (int j = i + 1; j <= last; j++)
+        {
+            if (TalkWords.IsOfKnowing(items[j].Text))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Bis ans Schwarze Meer", "up to the lake": a way, and no figure near.</summary>
+    private static bool IsPlace(List<SpecItem> items, int i)
+    {
+        if (items[i].Text != "bis" || i + 1 >= items.Count || items[i + 1].Text is not ("ans" or "ins" or "nach" or "auf" or "heute" or "zuletzt" or "jetzt" or "dahin" or "vor"))
+        {
+            return false;
+        }
+
+        for (int j = i + 1; j < items.Count && j <= i + Near; j++)
+        {
+            if (items[j].IsNumber)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>"Ich gebe sie ab: 203 mm": the end of a verb, which stands before it in the clause.</summary>
+    private static bool IsGivenAway(List<SpecItem> items, int i, int first)
+    {
+        if (items[i].Text != "ab" || (i + 1 < items.Count && items[i + 1].IsNumber))
+        {
+            return false;
+        }
+
+        for (int j = i - 1; j >= first; j--)
+        {
+            if (items[j].Text is "gebe" or "geben" or "gibt" or "hole" or "holen" or "holt" or "lege" or "stelle" or "schicke" or "sende")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Sin golpes ni arañazos", "mai aperta", "never fitted": what is denied is wear or use, and neither the part nor a value.</summary>
+    private static bool IsNotWorn(List<SpecItem> items, int i, int last)
+    {
+        int at = i + 1;
+        while (at <= last && at <= i + 2 && items[at] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && !IsWear(items[at].Text) && !TalkWords.Done.Contains(items[at].Text))
+        {
+            at++;
+        }
+
+        if (at > last || items[at].Kind != SpecTokenKind.Word || !(IsWear(items[at].Text) || TalkWords.Done.Contains(items[at].Text)))
+        {
+            return false;
+        }
+
+        // "Never fitted with a hanger", "ohne Kratzer am 12x148": what stands behind is denied with it.
+        if (at < last && items[at + 1].Kind == SpecTokenKind.Word && (items[at + 1].Is("m:and") && items[at + 1].Text is "with" or "mit" or "avec" or "con" or "met" || items[at + 1].Text is "to" or "for" or "fur" or "pour" or "para" or "per" or "voor"))
+        {
+            return false;
+        }
+
+        if (!items[at].Terms.IsEmpty && items[at].Terms[0][0] is 'v')
+        {
+            return false;
+        }
+
+        Quiet(items, i);
+        Quiet(items, at);
+        for (int j = at + 1; j < last && j <= at + 3; j++)
+        {
+            if (items[j].Text is "ni" or "noch" or "ne" or "nor" or "or" or "oder" or "ou" or "o" or "of" && IsWear(items[j + 1].Text))
+            {
+                Quiet(items, j);
+                Quiet(items, j + 1);
+            }
+        }
+
+        return true;
+    }
+
+    private static bool IsWear(string word) => TalkWords.Wear.Contains(word);
+
+    /// <summary>"Cash or card", "ophalen of verzenden", "où" written with its accent, "of" in a line that is English.</summary>
+    private static bool IsOrOfTalk(List<SpecItem> items, int i, int first, int last, ReadOnlySpan<char> text, ref bool? english)
+    {
+        if (items[i].Text == "ou" && items[i].End - items[i].Start >= 2 && text[items[i].Start..items[i].End].IndexOfAny("ùÙ\u0300") >= 0)
+        {
+            return true;
+        }
+
+        bool before = i > 0 && IsTalk(items[i - 1]);
+        bool behind = i < items.Count - 1 && IsTalk(items[i + 1]);
+        if (before && behind)
+        {
+            return true;
+        }
+
+        if (items[i].Text == "of" && i > first && i < last && !(SaysValue(items[i - 1]) && SaysValue(items[i + 1])))
+        {
+            return english ??= IsEnglish(items);
+        }
+
+        return false;
+    }
+
+    /// <summary>"Looks like new", "feels like a go-kart", "it looks lovely", "who knows more than me": a likeness to no part, and no figure or value behind it in the clause.</summary>
+    private static bool IsComparison(List<SpecItem> items, int i, int last)
+    {
+        string word = items[i].Text;
+        if (i == last || items[i + 1].Kind != SpecTokenKind.Word || word is not ("like" or "look" or "who knows" or "about" or "check"))
+        {
+            return false;
+        }
+
+        string next = items[i + 1].Text;
+        bool fits = word switch
+        {
+            "like" => i > 0 && !SaysValue(items[i - 1]),
+            "look" => next is "like" or "lovely" or "good" or "great" or "nice" or "better" or "new" or "clean" or "fine" or "worse" or "tired" or "rough" or "smart" or "as" or "very" or "really" or "so" or "much",
+            "who knows" => next is "more" or "a" or "his" or "her" or "their" or "how" or "what",
+            "about" => next is "to" or "the" or "my" or "it" or "colour" or "color" && i > 0 && items[i - 1].Text is "mind" or "crazy" or "fussy" or "picky" or "precious" or "worried" or "happy" or "excited" or "nothing" or "complain" or "questions",
+            _ => next is "what" or "my" && i + 1 < last && items[i + 2].Text is "you" or "other" or "profile" or "ads" or "items" or "feedback",
+        };
+        return fits && !Says(items, i + 1, last);
+    }
+
+    /// <summary>"Salvo el roce de la cadena", "except for a scratch".</summary>
+    private static bool IsButForWear(List<SpecItem> items, int i, int last)
+    {
+        if (items[i].Text is not ("except" or "excluding" or "ausser" or "sauf" or "excepto" or "salvo" or "tranne" or "eccetto" or "behalve"))
+        {
+            return false;
+        }
+
+        for (int j = i + 1; j <= last && j <= i + Near && !items[j].IsNumber; j++)
+        {
+            if (IsWear(items[j].Text))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Je nach Licht", "depending on the weather", "según el día".</summary>
+    private static bool IsByLight(List<SpecItem> items, int i, int last)
+    {
+        for (int j = i + 1; j <= last && j <= i + 3; j++)
+        {
+            if (TalkWords.Light.Contains(items[j].Text))
+            {
+                return j == last || items[j + 1].Kind == SpecTokenKind.Sign || !SaysValue(items[j + 1]);
+            }
+
+            if (items[j].Kind != SpecTokenKind.Word || SaysValue(items[j]))
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The clause speaks of the sale or of use, names no figure, part or value, and nothing of knowing, measuring or changing; and the doubt is of what stands behind it there.</summary>
+    private static bool IsOfTalk(List<SpecItem> items, int i, int first, int last, bool isCondition)
+    {
+        if (!IsWeak(items[i].Text))
+        {
+            return false;
+        }
+
+        bool near = false;
+        int behind = 0;
+        for (int j = first; j <= last; j++)
+        {
+            if (j == i || items[j].Kind == SpecTokenKind.Sign)
+            {
+                continue;
+            }
+
+            if (Says(items[j]) || TalkWords.IsOfKnowing(items[j].Text))
+            {
+                return false;
+            }
+
+            behind += j > i ? 1 : 0;
+            near |= isCondition ? TalkWords.Sale.Contains(items[j].Text) : IsTalk(items[j]) && Math.Abs(j - i) <= Near;
+        }
+
+        return near && behind > 0 && !(isCondition && SentenceSays(items, i));
+    }
+
+    /// <summary>A figure or a value stands behind the condition in its sentence, or before it there: "12x148 possible, if you pay".</summary>
+    private static bool SentenceSays(List<SpecItem> items, int i)
+    {
+        for (int step = -1; step <= 1; step += 2)
+        {
+            for (int j = i + step; j >= 0 && j < items.Count && Math.Abs(j - i) < LongestClause; j += step)
+            {
+                if (items[j] is { Kind: SpecTokenKind.Sign, IsFraction: true } && items[j].Text[0] is '.' or '!' or '?' or ';' or '\n')
+                {
+                    break;
+                }
+
+                if (step > 0 && Says(items[j]) && !items[j].Is("t:bike"))
+                {
+                    return true;
+                }
+
+                if (step < 0 && items[j].Text is "possible" or "can" or "could" or "konnen" or "kann" or "moglich" or "peut" or "puede" or "puedo" or "posible" or "possibile" or "posso" or "kan" or "mogelijk")
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A doubt that talk has too; one of knowing or measuring is none.</summary>
+    private static bool IsWeak(string word) =>
+        word is "maybe" or "perhaps" or "approx" or "approximately" or "about" or "roughly" or "probably" or "possibly" or "likely" or "similar" or "look" or "style"
+            or "vielleicht" or "evtl" or "eventuell" or "ungefahr" or "etwa" or "ca" or "circa" or "zirka" or "wahrscheinlich" or "rund um" or "optik"
+            or "peut etre" or "environ" or "probablement" or "quizas" or "quiza" or "tal vez" or "aproximadamente" or "aprox" or "probablemente"
+            or "forse" or "all'incirca" or "probabilmente" or "misschien" or "ongeveer" or "waarschijnlijk"
+            or "if" or "unless" or "except" or "only if" or "falls" or "wenn" or "ausser" or "nur wenn" or "sauf" or "si besoin" or "excepto" or "salvo" or "tranne" or "eccetto" or "solo se" or "behalve" or "mits" or "tenzij";
+
+    /// <summary>The owner of a thing: "futur propriétaire", "al proprietario".</summary>
+    private static bool IsOwner(List<SpecItem> items, int i, int first) =>
+        i > first && items[i - 1].Text is "futur" or "ancien" or "premier" or "premiere" or "second" or "seul" or "unique" or "nouveau" or "prochain" or "precedent" or "son" or "le" or "du" or "au" or "un" or "primo" or "unico" or "secondo" or "precedente" or "vecchio" or "nuovo" or "futuro" or "prossimo" or "al" or "dal" or "del" or "suo" or "il" or "primer" or "anterior" or "nuevo" or "antiguo" or "el" or "solo" or "segundo"
+        && !(i > first + 1 && (SaysValue(items[i - 2]) || items[i - 2].Text.StartsWith("stand", StringComparison.Ordinal) || items[i - 2].Text.StartsWith("estand", StringComparison.Ordinal) || items[i - 2].Text is "sistema" or "systeme" or "formato" or "format"));
+
+    private static bool IsTalk(SpecItem item) => item.Kind == SpecTokenKind.Word && (TalkWords.Sale.Contains(item.Text) || TalkWords.Life.Contains(item.Text)) && !SaysValue(item);
+
+    private static bool IsLimit(SpecItem item) => item.Is("m:max") || item.Is("m:min") || item.Is("m:over");
+
+    /// <summary>A figure, a part, a value or what an interface is told by.</summary>
+    private static bool Says(SpecItem item)
+    {
+        if (item.IsNumber)
+        {
+            return item.Unit is not "other";
+        }
+
+        foreach (string term in item.Terms)
+        {
+            if (term[0] is 'v' or 't' or 'u' or 'o' || (term[0] == 'm' && term is not ("m:nothing" or "m:and" or "m:or" or "m:not" or "m:pas" or "m:needs")) || term is "d:option" or "d:gone" or "d:refused" or "d:loose" or "d:cups" or "d:unsure")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool Says(List<SpecItem> items, int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (Says(items[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A figure, or a word that is a value or names a part.</summary>
+    private static bool SaysValue(SpecItem item) => item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 't' or 'm' && item.Terms[0] is not ("m:and" or "m:or" or "m:not" or "m:nothing"));
+
+    private static bool IsEnglish(List<SpecItem> items)
+    {
+        int english = 0;
+        foreach (SpecItem item in items)
+        {
+            if (item.Kind != SpecTokenKind.Word)
+            {
+                continue;
+            }
+
+            if (item.Text is "de" or "het" or "een" or "met" or "en" or "voor" or "niet" or "ik" or "zijn" or "van" or "op" or "naar" or "te")
+            {
+                return false;
+            }
+
+            english += item.Text is "the" or "and" or "with" or "it" or "has" or "my" or "you" or "but" or "from" or "by" or "this" or "that" or "for" or "i" ? 1 : 0;
+        }
+
+        return english >= 2;
+    }
+
+    private static void Quiet(List<SpecItem> items, int i) =>
+        items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause };
+}
