@@ -70,12 +70,12 @@ internal static class TalkWords
             }
         }
 
-        return word is "sure" or "sur" or "se" or "so" or "me" or "mich" or "mij" or "mi" or "lie" or "lies" or "lug" or "lugt" or "lied" or "vrai" or "mal" or "dit" or "cree" or "real" or "wahr" or "waar" or "vero" or "said" or "says" or "say" or "told" or "tells" or "zei" or "zegt" or "fit" or "fits" or "size" or "mass" or "masse" or "maat" or "maten" or "cote" or "cotes" or "spec" or "specs" or "mine" or "not" or "nicht" or "passt" or "passen" or "past";
+        return word is "sais" or "sait" or "sure" or "sur" or "se" or "so" or "me" or "mich" or "mij" or "mi" or "lie" or "lies" or "lug" or "lugt" or "lied" or "vrai" or "mal" or "dit" or "cree" or "real" or "wahr" or "waar" or "vero" or "said" or "says" or "say" or "told" or "tells" or "zei" or "zegt" or "fit" or "fits" or "size" or "mass" or "masse" or "maat" or "maten" or "cote" or "cotes" or "spec" or "specs" or "mine" or "not" or "nicht" or "passt" or "passen" or "past";
     }
 
     private static readonly string[] Stems =
     [
-        "remember", "recall", "recuerd", "erinner", "souv", "ricord", "herinner", "certain", "sicher", "segur", "sicur", "zeker", "know", "knew", "weiss", "weis", "wuss", "sais", "savoir", "sabe", "sape", "weet", "wist", "right", "wrong", "correct", "stimm", "falsch", "richtig", "juste", "faux", "cierto", "verdad", "giust", "sbagli", "juist",
+        "remember", "recall", "recuerd", "erinner", "souv", "ricord", "herinner", "certain", "sicher", "segur", "sicur", "zeker", "know", "knew", "weiss", "wuss", "savoir", "sabe", "sape", "weet", "wist", "right", "wrong", "correct", "stimm", "falsch", "richtig", "juste", "faux", "cierto", "verdad", "giust", "sbagli", "juist",
         "klopt", "mistak", "error", "erreur", "errore", "irr", "vergess", "vergiss", "verget", "oubli", "olvid", "dimentic", "forg", "believ", "glaub", "croi", "crois", "creo", "credo", "cred", "gelo", "think", "thought", "denk", "dacht", "pens", "piens", "guess", "vermut", "suppos", "sagt", "sage", "dijo", "dice", "detto", "gezegd", "lying", "gelog", "ment", "mient",
         "trust", "traue", "confi", "vertrouw", "fier", "seller", "verkaufer", "vendeur", "vendedor", "venditore", "verkoper", "owner", "besitzer", "propriet", "propiet", "eigenaar", "measur", "mess", "gemess", "mesur", "medi", "mido", "mida", "misur", "gemeten", "nachmess", "nageme", "check", "pruf", "verif", "control", "compru", "kontroll", "taille", "talla", "taglia", "medida",
         "standard", "estandar", "sticker", "label", "etiquet", "etikett", "aufkleb", "autocoll", "pegatina", "adesiv", "stamp", "drawing", "manual", "chang", "swap", "modif", "tausch", "geander", "ersetz", "remplac", "cambi", "sostitu", "vervang", "gewissel", "mix", "verwechs", "confus", "verwar", "honest", "ehrlich", "fact", "rechnung", "receipt", "invoice", "beleg", "scontrin", "listing", "advert", "anzeige", "annonce", "anunci", "advertentie",

@@ -20,7 +20,7 @@ internal static class TradeTalk
 
             for (int i = first; i <= last; i++)
             {
-                if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Terms.IsEmpty: false } && last - first < LongestClause)
+                if (items[i] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: false } && last - first < LongestClause)
                 {
                     Word(items, i, first, last, text, ref english);
                 }
@@ -33,6 +33,12 @@ internal static class TradeTalk
     private static void Word(List<SpecItem> items, int i, int first, int last, ReadOnlySpan<char> text, ref bool? english)
     {
         SpecItem item = items[i];
+        if (item is { IsGuessed: true } && item.Is("d:unsure"))
+        {
+            Quiet(items, i);
+            return;
+        }
+
         if (IsLimit(item) || item.Is("d:hedge"))
         {
             if ((IsAmount(items, i, last) && !SpeaksOfKnowing(items, i, last)) || IsPlace(items, i) || IsGivenAway(items, i, first))
@@ -238,7 +244,7 @@ internal static class TradeTalk
     private static bool IsComparison(List<SpecItem> items, int i, int last)
     {
         string word = items[i].Text;
-        if (i == last || items[i + 1].Kind != SpecTokenKind.Word || word is not ("like" or "look" or "who knows" or "about" or "check"))
+        if (i == last || items[i + 1].Kind != SpecTokenKind.Word || word is not ("like" or "look" or "who" or "about" or "check"))
         {
             return false;
         }
@@ -246,13 +252,13 @@ internal static class TradeTalk
         string next = items[i + 1].Text;
         bool fits = word switch
         {
-            "like" => i > 0 && !SaysValue(items[i - 1]),
+            "like" => i > 0 && !SaysValue(items[i - 1]) && !items[i - 1].Is("m:or"),
             "look" => next is "like" or "lovely" or "good" or "great" or "nice" or "better" or "new" or "clean" or "fine" or "worse" or "tired" or "rough" or "smart" or "as" or "very" or "really" or "so" or "much",
-            "who knows" => next is "more" or "a" or "his" or "her" or "their" or "how" or "what",
+            "who" => next is "more" or "a" or "his" or "her" or "their" or "how" or "what",
             "about" => next is "to" or "the" or "my" or "it" or "colour" or "color" && i > 0 && items[i - 1].Text is "mind" or "crazy" or "fussy" or "picky" or "precious" or "worried" or "happy" or "excited" or "nothing" or "complain" or "questions",
             _ => next is "what" or "my" && i + 1 < last && items[i + 2].Text is "you" or "other" or "profile" or "ads" or "items" or "feedback",
         };
-        return fits && !Says(items, i + 1, last);
+        return fits && !Says(items, i + 1, last, word == "who");
     }
 
     /// <summary>"Salvo el roce de la cadena", "except for a scratch".</summary>
@@ -296,7 +302,7 @@ internal static class TradeTalk
     /// <summary>The clause speaks of the sale or of use, names no figure, part or value, and nothing of knowing, measuring or changing; and the doubt is of what stands behind it there.</summary>
     private static bool IsOfTalk(List<SpecItem> items, int i, int first, int last, bool isCondition)
     {
-        if (!IsWeak(items[i].Text))
+        if (!IsWeak(items[i]))
         {
             return false;
         }
@@ -339,7 +345,7 @@ internal static class TradeTalk
                     return true;
                 }
 
-                if (step < 0 && items[j].Text is "possible" or "can" or "could" or "konnen" or "kann" or "moglich" or "peut" or "puede" or "puedo" or "posible" or "possibile" or "posso" or "kan" or "mogelijk")
+                if (step < 0 && items[j].Text is "possible" or "can" or "could" or "konnen" or "kann" or "moglich" or "peut" or "puede" or "puedo" or "posible" or "possibile" or "posso" or "kan" or "mogelijk" && (items[j].Clause != items[i].Clause || j == i - 1))
                 {
                     return true;
                 }
@@ -350,12 +356,16 @@ internal static class TradeTalk
     }
 
     /// <summary>A doubt that talk has too; one of knowing or measuring is none.</summary>
+    private static bool IsWeak(SpecItem item) => item.IsFraction
+        ? item.Text is "rund" or "peut" or "tal" or "all"
+        : IsWeak(item.Text);
+
     private static bool IsWeak(string word) =>
         word is "maybe" or "perhaps" or "approx" or "approximately" or "about" or "roughly" or "probably" or "possibly" or "likely" or "similar" or "look" or "style"
-            or "vielleicht" or "evtl" or "eventuell" or "ungefahr" or "etwa" or "ca" or "circa" or "zirka" or "wahrscheinlich" or "rund um" or "optik"
-            or "peut etre" or "environ" or "probablement" or "quizas" or "quiza" or "tal vez" or "aproximadamente" or "aprox" or "probablemente"
-            or "forse" or "all'incirca" or "probabilmente" or "misschien" or "ongeveer" or "waarschijnlijk"
-            or "if" or "unless" or "except" or "only if" or "falls" or "wenn" or "ausser" or "nur wenn" or "sauf" or "si besoin" or "excepto" or "salvo" or "tranne" or "eccetto" or "solo se" or "behalve" or "mits" or "tenzij";
+            or "vielleicht" or "evtl" or "eventuell" or "ungefahr" or "etwa" or "ca" or "circa" or "zirka" or "wahrscheinlich" or "optik"
+            or "environ" or "probablement" or "quizas" or "quiza" or "aproximadamente" or "aprox" or "probablemente"
+            or "forse" or "probabilmente" or "misschien" or "ongeveer" or "waarschijnlijk"
+            or "if" or "unless" or "except" or "falls" or "wenn" or "ausser" or "sauf" or "excepto" or "salvo" or "tranne" or "eccetto" or "behalve" or "mits" or "tenzij";
 
     /// <summary>The owner of a thing: "futur propriétaire", "al proprietario".</summary>
     private static bool IsOwner(List<SpecItem> items, int i, int first) =>
@@ -376,7 +386,7 @@ internal static class TradeTalk
 
         foreach (string term in item.Terms)
         {
-            if (term[0] is 'v' or 't' or 'u' or 'o' || (term[0] == 'm' && term is not ("m:nothing" or "m:and" or "m:or" or "m:not" or "m:pas" or "m:needs")) || term is "d:option" or "d:gone" or "d:refused" or "d:loose" or "d:cups" or "d:unsure")
+            if (term[0] is 'v' or 't' or 'u' or 'o' || (term[0] == 'm' && term is not ("m:nothing" or "m:and" or "m:or" or "m:not" or "m:pas" or "m:needs" or "m:to") && !(item.Text is "i" or "a" or "o" or "e" or "u")) || term is "d:option" or "d:gone" or "d:refused" or "d:loose" or "d:cups" or "d:unsure")
             {
                 return true;
             }
@@ -385,11 +395,11 @@ internal static class TradeTalk
         return false;
     }
 
-    private static bool Says(List<SpecItem> items, int first, int last)
+    private static bool Says(List<SpecItem> items, int first, int last, bool limits)
     {
         for (int i = first; i <= last; i++)
         {
-            if (Says(items[i]))
+            if (Says(items[i]) && !(limits && IsLimit(items[i])))
             {
                 return true;
             }
@@ -399,7 +409,7 @@ internal static class TradeTalk
     }
 
     /// <summary>A figure, or a word that is a value or names a part.</summary>
-    private static bool SaysValue(SpecItem item) => item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 't' or 'm' && item.Terms[0] is not ("m:and" or "m:or" or "m:not" or "m:nothing"));
+    private static bool SaysValue(SpecItem item) => item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 't' or 'm' && item.Terms[0] is not ("m:and" or "m:or" or "m:not" or "m:nothing" or "m:to") && item.Text is not ("i" or "a" or "o" or "e" or "u"));
 
     private static bool IsEnglish(List<SpecItem> items)
     {
