@@ -26,7 +26,31 @@ internal static class TradeTalk
                 }
             }
 
+            Topics(items, first, last);
             first = last + 1;
+        }
+    }
+
+    /// <summary>"Spedizione a carico dell'acquirente", "acheté il y a deux ans": a price, years or use in a clause without a figure are no topic of a figure in the next one.</summary>
+    private static void Topics(List<SpecItem> items, int first, int last)
+    {
+        int words = 0;
+        for (int i = first; i <= last; i++)
+        {
+            if ((items[i].IsNumber && items[i].Unit is not "other") || items[i].IsSign(':') || items[i].IsSign('=') || (!items[i].Terms.IsEmpty && items[i].Terms[0][0] is 'v'))
+            {
+                return;
+            }
+
+            words += items[i].Kind == SpecTokenKind.Word ? 1 : 0;
+        }
+
+        for (int i = first; i <= last && words > 1; i++)
+        {
+            if (items[i].Is("n:price") || items[i].Is("n:year") || (items[i].Is("n:bottle") && TalkWords.Time.Contains(items[i].Text)) || (i > first + 1 && items[i].Is("t:use") && items[i].Text is "uso" or "use" or "usage" or "gebrauch" or "gebruik"))
+            {
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
+            }
         }
     }
 
