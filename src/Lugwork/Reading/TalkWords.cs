@@ -50,6 +50,9 @@ internal static class TalkWords
         + " anno anni mese mesi settimana settimane giorno giorni stagione stagioni ora ore volta volte uscite uscita chilometri"
         + " jaar jaren maand maanden weken dag dagen seizoen seizoenen uur uren keer ritten ritjes rondjes tochten kilometer");
 
+    /// <summary>What tells that a figure in its clause is money.</summary>
+    public static FrozenSet<string> Money { get; } = Set("asking price offers bids preis preisvorstellung festpreis vb vhb verhandlungsbasis prix precio pido prezzo chiedo bieden bod vraagprijs richtprijs prijs biedingen ono");
+
     /// <summary>What a condition, "depending on", looks to and is no interface.</summary>
     public static FrozenSet<string> Light { get; } = Set(
         "light weather sun mood distance country destination season angle day time traffic"
@@ -70,7 +73,7 @@ internal static class TalkWords
             }
         }
 
-        return word is "sais" or "sait" or "sure" or "sur" or "se" or "so" or "me" or "mich" or "mij" or "mi" or "lie" or "lies" or "lug" or "lugt" or "lied" or "vrai" or "mal" or "dit" or "cree" or "real" or "wahr" or "waar" or "vero" or "said" or "says" or "say" or "told" or "tells" or "zei" or "zegt" or "fit" or "fits" or "size" or "mass" or "masse" or "maat" or "maten" or "cote" or "cotes" or "spec" or "specs" or "mine" or "not" or "nicht" or "passt" or "passen" or "past";
+        return word is "sais" or "sait" or "sure" or "me" or "mich" or "mij" or "mi" or "lie" or "lies" or "lug" or "lugt" or "lied" or "vrai" or "mal" or "dit" or "cree" or "real" or "wahr" or "waar" or "vero" or "said" or "says" or "say" or "told" or "tells" or "zei" or "zegt" or "fit" or "fits" or "size" or "mass" or "masse" or "maat" or "maten" or "cote" or "cotes" or "spec" or "specs" or "mine" or "not" or "nicht" or "passt" or "passen" or "past";
     }
 
     private static readonly string[] Stems =

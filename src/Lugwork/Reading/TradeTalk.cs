@@ -18,6 +18,7 @@ internal static class TradeTalk
                 last++;
             }
 
+            Figures(items, first, last);
             for (int i = first; i <= last; i++)
             {
                 if (items[i] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: false } && last - first < LongestClause)
@@ -28,6 +29,37 @@ internal static class TradeTalk
 
             Topics(items, first, last);
             first = last + 1;
+        }
+    }
+
+    /// <summary>"5 minutes from the station", "bieden vanaf 120": figures of time and money.</summary>
+    private static void Figures(List<SpecItem> items, int first, int last)
+    {
+        int only = -1;
+        int figures = 0;
+        bool money = false;
+        bool says = false;
+        for (int i = first; i <= last; i++)
+        {
+            if (items[i].IsNumber)
+            {
+                only = i;
+                figures++;
+                if (items[i] is { Unit: "", IsFraction: false, Places: 0 } && i < last && items[i + 1] is { Kind: SpecTokenKind.Word, Text.Length: > 2, Glued: false } && TalkWords.Time.Contains(items[i + 1].Text) && !(i > 0 && items[i - 1].Kind == SpecTokenKind.Sign && items[i].Glued) && !(i > 0 && items[i - 1].IsSign('x')))
+                {
+                    items[i].Unit = "other";
+                }
+            }
+            else if (items[i].Kind == SpecTokenKind.Word)
+            {
+                money |= TalkWords.Money.Contains(items[i].Text);
+                says |= Says(items[i]) && !IsLimit(items[i]);
+            }
+        }
+
+        if (money && figures == 1 && !says && items[only] is { Unit: "", IsFraction: false, Value: >= 1 })
+        {
+            items[only].Unit = "other";
         }
     }
 
@@ -57,13 +89,19 @@ internal static class TradeTalk
     private static void Word(List<SpecItem> items, int i, int first, int last, ReadOnlySpan<char> text, ref bool? english)
     {
         SpecItem item = items[i];
+        if (IsBoxOrVerb(items, i, last))
+        {
+            Quiet(items, i);
+            return;
+        }
+
         if (item is { IsGuessed: true } && item.Is("d:unsure"))
         {
             Quiet(items, i);
             return;
         }
 
-        if (IsLimit(item) || item.Is("d:hedge"))
+        if (IsLimit(item) || item.Is("d:hedge") || item.Is("d:unsure"))
         {
             if ((IsAmount(items, i, last) && !SpeaksOfKnowing(items, i, last)) || IsPlace(items, i) || IsGivenAway(items, i, first))
             {
@@ -94,6 +132,10 @@ internal static class TradeTalk
             Quiet(items, i);
         }
         else if (item.Is("o:cargo") && item.Text == "cargo" && i > 1 && items[i - 1].Text == "a" && items[i - 2].Text is "gastos" or "portes" or "envio" or "transporte")
+        {
+            Quiet(items, i);
+        }
+        else if (item.Text is "carico" or "charge" or "charges" or "kosten" or "lasten" or "cargo" && IsAtCostOf(items, i, last))
         {
             Quiet(items, i);
         }
@@ -390,6 +432,25 @@ internal static class TradeTalk
             or "environ" or "probablement" or "quizas" or "quiza" or "aproximadamente" or "aprox" or "probablemente"
             or "forse" or "probabilmente" or "misschien" or "ongeveer" or "waarschijnlijk"
             or "if" or "unless" or "except" or "falls" or "wenn" or "ausser" or "sauf" or "excepto" or "salvo" or "tranne" or "eccetto" or "behalve" or "mits" or "tenzij";
+
+    /// <summary>"A carico dell'acquirente", "à la charge de l'acheteur": who pays, and no load.</summary>
+    private static bool IsAtCostOf(List<SpecItem> items, int i, int last) =>
+        i > 0 && items[i - 1].Text is "a" or "la" or "al" or "su" && i < last && items[i + 1].Text is "de" or "del" or "dell" or "della" or "du" or "des" or "di" or "mio" or "tuo" or "suo" or "vostro" or "acquirente" or "acheteur" or "comprador"
+        && !items[Math.Min(last, i + 2)].IsNumber;
+
+    /// <summary>"Dans sa boîte", "con su caja", "nella scatola": what it lies in, and no shell. "Foto's stuur ik", "doe het weg": Dutch verbs.</summary>
+    private static bool IsBoxOrVerb(List<SpecItem> items, int i, int last)
+    {
+        string before = i > 0 ? items[i - 1].Text : "";
+        string next = i < last ? items[i + 1].Text : "";
+        return items[i].Text switch
+        {
+            "boite" or "caja" or "scatola" when items[i].Is("t:bb") => before is "sa" or "su" or "sua" or "nella" && (i == last || items[i + 1].Kind == SpecTokenKind.Sign || next is "d" or "original" or "originale" or "origine" or "de" && i + 2 <= last && items[i + 2].Text is "origen" or "origine" or "carton"),
+            "stuur" when items[i].Is("t:bar") => before is "ik" || (next is "ik" or "je" or "jij" or "u" or "me" or "mij" or "maar" or "gerust" or "even" or "graag" or "ze" or "dan" && !(i + 2 <= last && items[i + 2].IsNumber)),
+            "weg" when items[i].Is("m:road") => before is "het" or "mag" or "moet" or "hem" or "ze" or "die" or "dit" or "kan" or "gaan" or "alles" && (i == last || items[i + 1].Kind != SpecTokenKind.Number),
+            _ => false,
+        };
+    }
 
     /// <summary>The owner of a thing: "futur propriétaire", "al proprietario".</summary>
     private static bool IsOwner(List<SpecItem> items, int i, int first) =>
