@@ -448,8 +448,28 @@ internal static class TradeTalk
             "boite" or "caja" or "scatola" when items[i].Is("t:bb") => before is "sa" or "su" or "sua" or "nella" && (i == last || items[i + 1].Kind == SpecTokenKind.Sign || next is "d" or "original" or "originale" or "origine" or "de" && i + 2 <= last && items[i + 2].Text is "origen" or "origine" or "carton"),
             "stuur" when items[i].Is("t:bar") => before is "ik" || (next is "ik" or "je" or "jij" or "u" or "me" or "mij" or "maar" or "gerust" or "even" or "graag" or "ze" or "dan" && !(i + 2 <= last && items[i + 2].IsNumber)),
             "weg" when items[i].Is("m:road") => before is "het" or "mag" or "moet" or "hem" or "ze" or "die" or "dit" or "kan" or "gaan" or "alles" && (i == last || items[i + 1].Kind != SpecTokenKind.Number),
+            "bolt" or "bolts" or "schraube" or "schrauben" or "vis" or "tornillo" or "tornillos" or "vite" or "viti" or "bout" or "bouten" or "bosses" => IsAfterWear(items, i),
             _ => false,
         };
+    }
+
+    /// <summary>"A bit of rust on one bolt", "quelques bosses": what is worn, and how; no figure stands between.</summary>
+    private static bool IsAfterWear(List<SpecItem> items, int i)
+    {
+        if (items[i].Text == "bosses")
+        {
+            return i > 0 && items[i - 1].Text is "quelques" or "petites" or "des" or "ni" or "plusieurs" or "sans" or "de";
+        }
+
+        for (int j = i - 1; j >= 0 && j >= i - Near - 1 && items[j].Clause == items[i].Clause && !items[j].IsNumber; j--)
+        {
+            if (items[j].Text is "rust" or "rusty" or "rost" or "rostig" or "rouille" or "oxido" or "ruggine" or "roest" or "scratch" or "scratches" or "kratzer" or "rayure" or "rayures" or "roce" or "graffio" or "krasje" or "krasjes")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>The owner of a thing: "futur propriétaire", "al proprietario".</summary>
