@@ -215,6 +215,12 @@ internal sealed partial class LineScan
             return true;
         }
 
+        if (near > 0 && !_items[near - 1].IsSign('x') && Values.Values.Any(v => v.First <= near && near <= v.Last && _fields[v.Field].Type.Name == nameof(Dimension)))
+        {
+            // "160 mm, Center Lock, 1,8 mm dick gemessen".
+            return true;
+        }
+
         return near >= 0 && Values.TryGetValue("shellBore", out LineFinding? bore) && bore.First <= near && near <= bore.Last && Values.Values.All(v => v == bore || (_fields[v.Field].Type.Name is "Shell" or nameof(Dimension)));
     }
 

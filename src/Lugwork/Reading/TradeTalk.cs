@@ -79,7 +79,7 @@ internal static class TradeTalk
 
         for (int i = first; i <= last && words > 1; i++)
         {
-            if (items[i].Is("n:price") || items[i].Is("n:year") || (items[i].Is("n:bottle") && TalkWords.Time.Contains(items[i].Text)) || (i > first + 1 && items[i].Is("t:use") && items[i].Text is "uso" or "use" or "usage" or "gebrauch" or "gebruik"))
+            if (items[i].Is("n:price") || items[i].Is("n:year") || (words > 2 && items[i].Is("n:colour")) || (items[i].Is("n:bottle") && TalkWords.Time.Contains(items[i].Text)) || (i > first + 1 && items[i].Is("t:use") && items[i].Text is "uso" or "use" or "usage" or "gebrauch" or "gebruik"))
             {
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
@@ -269,6 +269,11 @@ internal static class TradeTalk
 
         Quiet(items, i);
         Quiet(items, at);
+        if (at + 2 <= last && items[at + 1].Text is "de" or "di" or "of" or "von" or "van" && items[at + 2].Is("d:thing"))
+        {
+            Quiet(items, at + 2);
+        }
+
         for (int j = at + 1; j < last && j <= at + 3; j++)
         {
             if (items[j].Text is "ni" or "noch" or "ne" or "nor" or "or" or "oder" or "ou" or "o" or "of" && IsWear(items[j + 1].Text))
@@ -300,7 +305,7 @@ internal static class TradeTalk
 
         if (items[i].Text == "of" && i > first && i < last && !(SaysValue(items[i - 1]) && SaysValue(items[i + 1])))
         {
-            return english ??= IsEnglish(items);
+            return items[i + 1].Text is "use" or "wear" or "riding" or "rust" || (english ??= IsEnglish(items));
         }
 
         return false;
@@ -339,11 +344,24 @@ internal static class TradeTalk
         {
             if (IsWear(items[j].Text))
             {
+                QuietParts(items, j, last);
                 return true;
             }
         }
 
         return false;
+    }
+
+    /// <summary>"... el roce de la cadena": where the wear is, and no figure behind.</summary>
+    private static void QuietParts(List<SpecItem> items, int from, int last)
+    {
+        for (int j = from; j <= last && !items[j].IsNumber; j++)
+        {
+            if (items[j].Kind == SpecTokenKind.Word && !items[j].Terms.IsEmpty && items[j].Terms[0][0] == 't')
+            {
+                Quiet(items, j);
+            }
+        }
     }
 
     /// <summary>"Je nach Licht", "depending on the weather", "según el día".</summary>
@@ -382,7 +400,7 @@ internal static class TradeTalk
                 continue;
             }
 
-            if (Says(items[j]) || TalkWords.IsOfKnowing(items[j].Text))
+            if (Says(items[j]) || TalkWords.IsOfKnowing(items[j].Text) || (items[j].Text is "ask" or "fragst" or "fragen" or "fragt" or "vraagt" or "vraag" && SaysMe(items, j, last)) || (items[j].Text is "mich" or "mij" && j < last && items[j + 1].Text is "fragst" or "fragen" or "fragt" or "vraagt"))
             {
                 return false;
             }
@@ -393,6 +411,10 @@ internal static class TradeTalk
 
         return near && behind > 0 && !(isCondition && SentenceSays(items, i));
     }
+
+    /// <summary>"If you ask me", "als je het mij vraagt": an opinion.</summary>
+    private static bool SaysMe(List<SpecItem> items, int i, int last) =>
+        (i < last && items[i + 1].Text is "me" or "mich" or "mij") || (i > 0 && items[i - 1].Text is "me" or "mich" or "mij");
 
     /// <summary>A figure or a value stands behind the condition in its sentence, or before it there: "12x148 possible, if you pay".</summary>
     private static bool SentenceSays(List<SpecItem> items, int i)
@@ -447,6 +469,10 @@ internal static class TradeTalk
         {
             "boite" or "caja" or "scatola" when items[i].Is("t:bb") => before is "sa" or "su" or "sua" or "nella" && (i == last || items[i + 1].Kind == SpecTokenKind.Sign || next is "d" or "original" or "originale" or "origine" or "de" && i + 2 <= last && items[i + 2].Text is "origen" or "origine" or "carton"),
             "stuur" when items[i].Is("t:bar") => before is "ik" || (next is "ik" or "je" or "jij" or "u" or "me" or "mij" or "maar" or "gerust" or "even" or "graag" or "ze" or "dan" && !(i + 2 <= last && items[i + 2].IsNumber)),
+            "mesure" when items[i].Is("d:hedge") => before == "sur",
+            "licht" when items[i].Is("d:thing") => before is "rolt" or "verrassend" or "lekker" or "erg" or "heel" or "zeer" or "super" or "loopt" or "fietst" or "rijdt" or "trapt" or "zo",
+            "spring" when items[i].Is("d:thing") => before is "last" or "this" or "next" or "every" or "early" or "late" || next is "sale" or "clean" or "clear" or "break" or "weather" or "sunshine",
+            "press" when items[i].Is("d:thing") => before is "you" or "i" or "we" or "they" or "to" && next is "down" or "it" or "on" or "the",
             "weg" when items[i].Is("m:road") => before is "het" or "mag" or "moet" or "hem" or "ze" or "die" or "dit" or "kan" or "gaan" or "alles" && (i == last || items[i + 1].Kind != SpecTokenKind.Number),
             "bolt" or "bolts" or "schraube" or "schrauben" or "vis" or "tornillo" or "tornillos" or "vite" or "viti" or "bout" or "bouten" or "bosses" => IsAfterWear(items, i),
             _ => false,
