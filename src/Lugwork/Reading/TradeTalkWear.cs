@@ -160,7 +160,7 @@ internal static partial class TradeTalk
         {
             "boite" or "caja" or "scatola" when items[i].Is("t:bb") => before is "sa" or "su" or "sua" or "nella" && (i == last || items[i + 1].Kind == SpecTokenKind.Sign || next is "d" or "original" or "originale" or "origine" or "de" && i + 2 <= last && items[i + 2].Text is "origen" or "origine" or "carton"),
             "stuur" when items[i].Is("t:bar") => before is "ik" || (next is "ik" or "je" or "jij" or "u" or "me" or "mij" or "maar" or "gerust" or "even" or "graag" or "ze" or "dan" && !(i + 2 <= last && items[i + 2].IsNumber)),
-            "souple" or "souples" => before is "encore" or "toujours" or "reste" or "restent" or "bien" or "gomme" or "flanc" or "flancs" or "mais" or "assez",
+            "souple" or "souples" => before is "encore" or "toujours" or "reste" or "restent" or "bien" or "gomme" or "flanc" or "flancs" or "mais" or "assez" || (next == "et" && before is not ("tringle" or "tringles" or "pneu" or "pneus")),
             "sencillo" or "simple" => before is "urbano" or "montaje" or "uso" or "muy" or "algo" or "bastante" or "montage" or "tres" or "plus" or "assez",
             "mesure" when items[i].Is("d:hedge") => before == "sur",
             "licht" when items[i].Is("d:thing") => before is "rolt" or "verrassend" or "lekker" or "erg" or "heel" or "zeer" or "super" or "loopt" or "fietst" or "rijdt" or "trapt" or "zo",
