@@ -127,6 +127,7 @@ internal static class ItemCutter
         PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
+        TradeTalk.Mend(items, text);
         return items;
     }
 
@@ -274,7 +275,7 @@ internal static class ItemCutter
     {
         PhraseTree tree = vocabulary.Tree;
         ImmutableArray<string> bent = tree.Knows(token.Text) ? default : tree.Inflected(token.Text);
-        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
+        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : token.Text.Length < 8 && OtherWords.Has(token.Text) ? default : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
         bool guessed = !near.IsDefault && bent.IsDefault;
         near = near.IsDefault && OfBicycle(token.Text) is { Length: > 2 } piece && tree.Alone(piece) is { IsDefault: false } own && !Unit(own, out _, true) ? own : near;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)

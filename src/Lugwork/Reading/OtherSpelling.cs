@@ -10,11 +10,11 @@ internal static class OtherSpelling
         for (int i = 0; i < tokens.Count; i++)
         {
             SpecToken token = tokens[i];
-            if (token is { Text: "mmx", Glued: true } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].IsNumber && tokens[i + 1] is { IsNumber: true, Glued: true })
+            if (token is { Text: "mmx" or "cx" or "bx", Glued: true } && i > 0 && i + 1 < tokens.Count && tokens[i - 1].IsNumber && tokens[i + 1] is { IsNumber: true, Glued: true } && (token.Text.Length == 3 || tokens[i - 1].Value is 650 or 700))
             {
-                // "142MMX12MM": a unit and a times sign.
+                // "142MMX12MM", "700Cx25": a unit or a letter, and a times sign.
                 tokens.Insert(i + 1, new() { Kind = SpecTokenKind.Sign, Text = "x", Start = token.End - 1, End = token.End, Glued = true });
-                (token.Text, token.End) = ("mm", token.End - 1);
+                (token.Text, token.End) = (token.Text[..^1], token.End - 1);
                 tokens[i] = token;
                 continue;
             }

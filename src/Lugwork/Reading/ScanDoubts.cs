@@ -114,6 +114,12 @@ internal sealed partial class LineScan
             return ReadAround(item.Clause, isShort ? 1 : 0) && !measured && !IsTurnOfPlate(i) ? "a word makes it doubtful" : null;
         }
 
+        // Of the value, wherever it stands near: "12x148. I have not measured it."
+        if (item.Is("d:unsure"))
+        {
+            return ReadAround(item.Clause, 3) ? "a word makes it doubtful" : null;
+        }
+
         if (item.Is("d:refused"))
         {
             return ReadAround(item.Clause, isShort ? 1 : 0) ? "the line forbids something" : null;
@@ -211,6 +217,12 @@ internal sealed partial class LineScan
 
         if (near >= 0 && IsMeasuredBeside(i, near))
         {
+            return true;
+        }
+
+        if (near > 0 && !_items[near - 1].IsSign('x') && Values.Values.Any(v => v.First <= near && near <= v.Last && _fields[v.Field].Type.Name == nameof(Dimension)))
+        {
+            // "160 mm, Center Lock, 1,8 mm dick gemessen".
             return true;
         }
 

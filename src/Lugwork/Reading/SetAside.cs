@@ -82,7 +82,7 @@ internal sealed partial class SetAside
             return;
         }
 
-        if (Any(first, last, "d:hedge") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
+        if (Any(first, last, "d:hedge") || Any(first, last, "d:unsure") || Any(first, last, "d:condition") || Any(first, last, "d:option") || (Find(first, last, "m:or") is >= 0 and int or && !(Find(first, last, "m:not") is >= 0 and int not && not < or && NothingSaid(first, not) && NumberAround(or, last))))
         {
             return;
         }
