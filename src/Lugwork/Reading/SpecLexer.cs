@@ -10,9 +10,6 @@ internal static class SpecLexer
 
     private const int MostFigures = 9;
 
-    private static readonly (string Name, char Sign)[] Entities =
-        [("&nbsp;", ' '), ("&#160;", ' '), ("&thinsp;", ' '), ("&times;", 'x'), ("&#215;", 'x'), ("&quot;", '"'), ("&amp;", '&'), ("&ndash;", '-'), ("&#39;", '\''), ("&deg;", '\u00B0'), ("&oslash;", '\u00F8')];
-
     public static List<SpecToken> Cut(ReadOnlySpan<char> text)
     {
         List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
@@ -24,16 +21,6 @@ internal static class SpecLexer
             if (c == SpecFold.Nothing)
             {
                 i++;
-            }
-            else if (c == '&' && Entity(text[i..], out char sign, out int length))
-            {
-                if (sign != ' ')
-                {
-                    tokens.Add(new SpecToken { Kind = SpecTokenKind.Sign, Text = sign.ToString(), Start = i, End = i + length, Glued = glued });
-                }
-
-                glued = sign != ' ';
-                i += length;
             }
             else if (c == ' ')
             {
@@ -61,22 +48,6 @@ internal static class SpecLexer
     /// <summary>A letter, or a bracket that closes behind one: "(BSA) →".</summary>
     private static bool IsKeyBefore(ReadOnlySpan<char> text, int at) =>
         char.IsLetter(text[at]) || (at > 0 && text[at] is ')' or ']' && char.IsLetter(text[at - 1]));
-
-    /// <summary>A sign as it is written in the source of a page.</summary>
-    private static bool Entity(ReadOnlySpan<char> text, out char sign, out int length)
-    {
-        foreach ((string name, char stands) in Entities)
-        {
-            if (text.StartsWith(name, StringComparison.OrdinalIgnoreCase))
-            {
-                (sign, length) = (stands, name.Length);
-                return true;
-            }
-        }
-
-        (sign, length) = (' ', 0);
-        return false;
-    }
 
     /// <summary>A fraction of raised and lowered figures.</summary>
     private static bool SmallFraction(ReadOnlySpan<char> text, ref int i, out SpecToken fraction)
@@ -131,19 +102,6 @@ internal static class SpecLexer
         return false;
     }
 
-    /// <summary>A letter with an accent that was read in the wrong encoding stands as two characters: the plain letter, or a blank where it is none.</summary>
-    private static char Twice(ReadOnlySpan<char> text, int at) => text[at] != '\u00C3' || at + 1 >= text.Length ? ' ' : text[at + 1] switch
-    {
-        '\u00A4' or '\u00A1' or '\u00A0' or '\u00A2' => 'a',
-        '\u00A9' or '\u00A8' or '\u00AA' or '\u00AB' => 'e',
-        '\u00AD' or '\u00AE' or '\u00AF' => 'i',
-        '\u00B6' or '\u00B3' or '\u00B2' or '\u00B4' => 'o',
-        '\u00BC' or '\u00BA' or '\u00B9' or '\u00BB' => 'u',
-        '\u00B1' => 'n',
-        '\u00A7' => 'c',
-        _ => ' ',
-    };
-
     /// <summary>The sign of a diameter before a word: no letter stands against it.</summary>
     private static bool Alone(ReadOnlySpan<char> text, int at) =>
         (at == 0 || !char.IsLetter(text[at - 1])) && (at + 1 >= text.Length || !char.IsLetter(text[at + 1]));
@@ -155,9 +113,7 @@ internal static class SpecLexer
         bool more = true;
         while (more)
         {
-            char twice = Twice(text, i);
-            char c = twice != ' ' ? twice : SpecFold.Of(text[i]);
-            i += twice != ' ' ? 1 : 0;
+            char c = SpecFold.Of(text[i]);
             c = c == '\u00F8' ? 'o' : c;
             if (c != SpecFold.Nothing && length < word.Length)
             {

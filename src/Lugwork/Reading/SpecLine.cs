@@ -54,6 +54,11 @@ public sealed class SpecLine
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
     public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
     {
+        return PageText.Decode(text, out string plain, out int[] at) ? ReadPlain(hint, plain, vocabulary).At(at, text) : ReadPlain(hint, text, vocabulary);
+    }
+
+    private static SpecLine ReadPlain(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
+    {
         List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default, out bool tooMuch);
         if (hint == Slot.Frame)
         {
@@ -129,6 +134,28 @@ public sealed class SpecLine
     internal static SpecLine TooLong(Slot? slot, string text) =>
         new(slot, [], [new SpecDoubt { Kind = SpecDoubtKind.Refused, Slot = slot, Reason = "the row is too long", Span = new(0, text.Length), Words = text[..200] }], []);
 
+    /// <summary>The same with its places in the text from which it was decoded.</summary>
+    private SpecLine At(int[] at, ReadOnlySpan<char> text)
+    {
+        ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(Values.Length);
+        foreach (SpecValue value in Values)
+        {
+            SpecSpan span = Place(value.Span, at);
+            values.Add(value.At(span, text[span.Start..span.End].ToString()));
+        }
+
+        ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>(Doubts.Length);
+        foreach (SpecDoubt doubt in Doubts)
+        {
+            SpecSpan span = Place(doubt.Span, at);
+            doubts.Add(doubt.At(span, text[span.Start..span.End].ToString()));
+        }
+
+        return new(Slot, values.ToImmutable(), doubts.ToImmutable(), [.. Leftovers.Select(l => Place(l, at))]);
+    }
+
+    private static SpecSpan Place(SpecSpan span, int[] at) => new(at[span.Start], at[span.End] - at[span.Start]);
+
     /// <summary>A line that names several parts, each in clauses of its own: each is read by itself, and a doubt in one is a doubt of the line.</summary>
     private static SpecLine OfParts(List<SpecPart> parts, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
     {
@@ -137,9 +164,9 @@ public sealed class SpecLine
         ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
         foreach (SpecPart part in parts)
         {
-            SpecLine read = part.Field.Length > 0 ? OfWhole(part, text[part.Start..part.End]) : Read(part.Slot, text[part.Start..part.End], vocabulary);
+            SpecLine read = part.Field.Length > 0 ? OfWhole(part, text[part.Start..part.End]) : ReadPlain(part.Slot, text[part.Start..part.End], vocabulary);
             values.AddRange(read.Values.Select(v => v.At(new(v.Span.Start + part.Start, v.Span.Length), v.Words)));
-            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length))));
+            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length), d.Words)));
             left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
         }
 
