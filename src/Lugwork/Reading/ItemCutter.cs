@@ -53,7 +53,7 @@ internal static class ItemCutter
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
                 terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
-                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, IsGuessed = IsGuessed(tokens, i, end) });
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, Guess = Guess(tokens, i, end, text, vocabulary.Tree) });
                 i = end;
                 diameter = false;
                 continue;
@@ -101,7 +101,7 @@ internal static class ItemCutter
                 continue;
             }
 
-            i = Unknown(token, tokens, i, clause, vocabulary, items);
+            i = Unknown(token, tokens, i, clause, vocabulary, items, text);
             diameter = false;
         }
 
@@ -113,18 +113,26 @@ internal static class ItemCutter
         return items;
     }
 
-    private static bool IsGuessed(List<SpecToken> tokens, int from, int behind)
+    /// <summary>What was guessed in a phrase; empty where it is spelled as it is known.</summary>
+    private static string Guess(List<SpecToken> tokens, int from, int behind, ReadOnlySpan<char> text, PhraseTree tree)
     {
         for (int i = from; i < behind; i++)
         {
             if (tokens[i].IsGuessed)
             {
-                return true;
+                return ReadAs(text[tokens[i].Start..tokens[i].End], tokens[i].Text);
+            }
+
+            if (i > from && tokens[i].Kind == SpecTokenKind.Word && !tree.Knows(tokens[i].Text) && tree.Meant(tokens, from, i) is { } meant)
+            {
+                return ReadAs(text[tokens[i].Start..tokens[i].End], meant);
             }
         }
 
-        return false;
+        return "";
     }
+
+    private static string ReadAs(ReadOnlySpan<char> word, string meant) => $"'{word}' is read as '{meant}'";
 
     /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>
     private static void Prepositions(List<SpecToken> tokens, ReadOnlySpan<char> text)
@@ -241,12 +249,13 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
-    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
+    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items, ReadOnlySpan<char> text)
     {
         PhraseTree tree = vocabulary.Tree;
         ImmutableArray<string> bent = tree.Knows(token.Text) ? default : tree.Inflected(token.Text);
-        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
-        bool guessed = !near.IsDefault && bent.IsDefault;
+        string? meant = null;
+        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : tree.Nearly(token.Text, out meant) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text, out meant);
+        string guess = meant is not null && meant != token.Text && !near.IsDefault ? ReadAs(text[token.Start..token.End], meant) : "";
         near = near.IsDefault && OfBicycle(token.Text) is { Length: > 2 } piece && tree.Alone(piece) is { IsDefault: false } own && !Unit(own, out _, true) ? own : near;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
@@ -266,7 +275,7 @@ internal static class ItemCutter
             }
         }
 
-        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, IsGuessed = guessed, Clause = clause });
+        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, Guess = guess, Clause = clause });
         return i + 1;
     }
 

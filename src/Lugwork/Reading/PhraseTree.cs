@@ -162,6 +162,34 @@ internal sealed class PhraseTree
         return found;
     }
 
+    /// <summary>The word of a phrase for which a misspelt one behind its first is taken; null where there is none.</summary>
+    public string? Meant(List<SpecToken> tokens, int from, int misspelt)
+    {
+        PhraseNode at = _root;
+        for (int i = from; i < misspelt; i++)
+        {
+            if (at.Next.TryGetValue(tokens[i].Text, out PhraseNode? next))
+            {
+                at = next;
+            }
+            else if (!Passed(tokens[i]))
+            {
+                return null;
+            }
+        }
+
+        PhraseNode? meant = at.Nearest(tokens[misspelt].Text);
+        foreach ((string word, PhraseNode node) in at.Next)
+        {
+            if (node == meant)
+            {
+                return word;
+            }
+        }
+
+        return null;
+    }
+
     private ImmutableArray<string> Exactly(List<SpecToken> tokens, int from, out int behind)
     {
         ImmutableArray<string> found = default;
@@ -204,14 +232,15 @@ internal sealed class PhraseTree
         tokens[i].Kind == SpecTokenKind.Word && (Small.Contains(tokens[i].Text) || (tokens[i].Text is "d" or "l" && tokens[i + 1].Is('\'') && tokens[i + 1].Glued));
 
     /// <summary>The terms of one word, as it stands or with one letter wrong or missing where it names a part; default where it is not known.</summary>
-    public ImmutableArray<string> Nearly(string word)
+    public ImmutableArray<string> Nearly(string word, out string? meant)
     {
+        meant = null;
         if (word.Length < 6)
         {
             return default;
         }
 
-        if (!_near.TryGetValue(word, out string? meant))
+        if (!_near.TryGetValue(word, out meant))
         {
             for (int i = 0; i < word.Length && meant is null; i++)
             {
@@ -226,14 +255,15 @@ internal sealed class PhraseTree
     public bool Knows(string word) => _words.Contains(word);
 
     /// <summary>The terms of a word for a value or a kind with one letter missing or too many; default where it is not known.</summary>
-    public ImmutableArray<string> NearlyValue(string word)
+    public ImmutableArray<string> NearlyValue(string word, out string? meant)
     {
+        meant = null;
         if (word.Length < 7)
         {
             return default;
         }
 
-        string? meant = _short.GetValueOrDefault(word);
+        meant = _short.GetValueOrDefault(word);
         for (int i = 0; i < word.Length && meant is null; i++)
         {
             meant = word.Length > 8 && _short.GetValueOrDefault(word.Remove(i, 1)) is { } known && known == word.Remove(i, 1) ? known : null;

@@ -104,7 +104,7 @@ public sealed class SpecLine
             return OfField(slot, worded!, said, text, 0);
         }
 
-        return Told(slot, scan, items, text);
+        return Told(slot, scan, items, text, hint is null);
     }
 
     /// <summary>Reads a line.</summary>
@@ -189,19 +189,20 @@ public sealed class SpecLine
     {
         SpecSpan span = new(from, text.Length - from);
         return reading.Keys is [string key]
-            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text)], [], [])
+            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text, [])], [], [])
             : new(slot, [], [new SpecDoubt { Kind = reading.Keys.IsEmpty ? SpecDoubtKind.Refused : SpecDoubtKind.Ambiguous, Slot = slot, Field = field.Key, Readings = reading.Keys, Reason = reading.Reason, Span = span, Words = text[from..].ToString() }], []);
     }
 
-    private static SpecLine Told(Slot slot, LineScan scan, List<SpecItem> items, ReadOnlySpan<char> text)
+    private static SpecLine Told(Slot slot, LineScan scan, List<SpecItem> items, ReadOnlySpan<char> text, bool bySlotOfLine)
     {
         Dictionary<string, SpecField> fields = SpecFields.Of(slot);
         if (scan.Doubts.Count == 0 && scan.Values.Count > 0)
         {
             ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(scan.Values.Count);
+            Guesses guesses = new(items, scan.Values.Values);
             foreach (LineFinding finding in scan.Values.Values)
             {
-                values.Add(Value(slot, fields[finding.Field].Type, finding, text));
+                values.Add(Value(slot, fields[finding.Field].Type, finding, text, guesses.Of(finding, bySlotOfLine)));
             }
 
             return new(slot, values.ToImmutable(), [], LeftOver(items, text));
@@ -237,7 +238,7 @@ public sealed class SpecLine
         return new(slot, [], doubts.ToImmutable(), []);
     }
 
-    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text) => new()
+    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text, ImmutableArray<string> guessed) => new()
     {
         Slot = slot,
         Field = finding.Field,
@@ -245,7 +246,7 @@ public sealed class SpecLine
         Key = finding.Key,
         Span = new(finding.Start, finding.End - finding.Start),
         Words = text[finding.Start..finding.End].ToString(),
-        Assumed = finding.Assumed.Length > 0 ? [finding.Assumed] : [],
+        Assumed = finding.Assumed.Length > 0 ? [finding.Assumed, .. guessed] : guessed,
     };
 
     private static SpecDoubt Nothing(Slot? slot, ReadOnlySpan<char> text, SpecDoubtKind kind, string reason) =>
