@@ -16,6 +16,7 @@ internal static class ItemCutter
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens;
         Prepositions(tokens, text);
+        ShortWords.Mend(tokens, vocabulary.Tree);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
@@ -342,12 +343,19 @@ internal static class ItemCutter
             at++;
         }
 
+        // "10 - FACH": a dash torn off its figure.
+        if (at + 1 < tokens.Count && tokens[at].Is('-') && !tokens[at].Glued && tokens[at + 1].Text is "fach" or "speed" or "spd" or "voudig" && !tokens[at + 1].Glued && number.Value is >= 5 and <= 13)
+        {
+            at++;
+        }
+
         // "9f.": the German word for speeds cut short. "30e": a price.
-        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (at + 1 >= tokens.Count || tokens[at + 1].Kind == SpecTokenKind.Sign))
+        int cut = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
+        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign))
         {
             number.Unit = "speed";
-            number.End = tokens[at].End;
-            return at + 1;
+            number.End = tokens[cut].End;
+            return cut + 1;
         }
 
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "e", Glued: true } && number.Value is >= 15 and <= 5000 && number.Value == decimal.Truncate(number.Value) && !(at + 1 < tokens.Count && tokens[at + 1].Glued && tokens[at + 1].Kind != SpecTokenKind.Sign) && number.Value is not (559 or 571 or 584 or 590 or 622))

@@ -82,6 +82,11 @@ internal static class SpecFold
             return '\u2022';
         }
 
+        if (c is '\u203C' or '\u00A1' or '\uFE57')
+        {
+            return '!';
+        }
+
         if (c is '\u066B' or '\u066C')
         {
             return c == '\u066B' ? '.' : ',';
