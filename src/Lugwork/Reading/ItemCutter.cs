@@ -76,6 +76,14 @@ internal static class ItemCutter
                 tokens[i + 1] = second;
             }
 
+            if (token.Is('\u2264') && i > 0 && i + 1 < tokens.Count && tokens[i + 1].IsNumber)
+            {
+                // "Rotor ≤ 160": at most.
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = "max", Start = token.Start, End = token.End, Glued = token.Glued, Terms = ["m:max"], Clause = clause });
+                i++;
+                continue;
+            }
+
             if (token.Kind == SpecTokenKind.Sign)
             {
                 bool separates = Separates(tokens, i);

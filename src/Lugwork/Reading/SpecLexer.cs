@@ -212,6 +212,14 @@ internal static class SpecLexer
             return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2022" };
         }
 
+        bool between = i > 0 && i + 1 < text.Length;
+        if (between && ((text[i] == '\u2026' && char.IsAsciiDigit(text[i - 1]) && char.IsAsciiDigit(text[i + 1])) || (IsArrow(text[i]) && char.IsLetter(text[i - 1]) && char.IsLetter(text[i + 1]))))
+        {
+            // "10…45", "axle→crown": from one to the other.
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = "-" };
+        }
+
         if (IsArrow(text[i]) && Arrow(text, i) is not '>' and char stands)
         {
             i++;
