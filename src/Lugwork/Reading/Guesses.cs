@@ -22,7 +22,7 @@ internal readonly struct Guesses
         _within = [];
         for (int i = 0; i < items.Count; i++)
         {
-            if (items[i].IsGuessed && !items[i].Terms.IsEmpty && !SaysNothing(items[i]))
+            if (items[i].IsGuessed && (items[i].IsNumber || (!items[i].Terms.IsEmpty && !SaysNothing(items[i]))))
             {
                 _guessed.Add(i);
             }

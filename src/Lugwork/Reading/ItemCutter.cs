@@ -99,6 +99,7 @@ internal static class ItemCutter
                 SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Places = token.Places, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
                 int before = i - 1;
                 i = Behind(number, tokens, i + 1, vocabulary);
+                number.Guess = Guess(tokens, before + 2, i, text, vocabulary.Tree);
                 if (before >= 0 && (tokens[before].Is('$') || tokens[before].Is('\u20AC') || tokens[before].Is('\u00A3') || tokens[before].Is('#')))
                 {
                     number.Unit = "other";
@@ -127,9 +128,9 @@ internal static class ItemCutter
     {
         for (int i = from; i < behind; i++)
         {
-            if (tokens[i].IsGuessed)
+            if (tokens[i].Meant is { } word)
             {
-                return ReadAs(text[tokens[i].Start..tokens[i].End], tokens[i].Text);
+                return ReadAs(text[tokens[i].Start..tokens[i].End], word);
             }
 
             if (i > from && tokens[i].Kind == SpecTokenKind.Word && !tree.Knows(tokens[i].Text) && tree.Meant(tokens, from, i) is { } meant)

@@ -38,7 +38,7 @@ internal sealed class SpecItem
     public bool IsGuessed => Guess.Length > 0;
 
     /// <summary>What was guessed of a misspelt word, in words; empty where nothing was.</summary>
-    public string Guess { get; init; } = "";
+    public string Guess { get; set; } = "";
 
     /// <summary>What the vocabulary says of the phrase.</summary>
     public ImmutableArray<string> Terms { get; init; } = [];
