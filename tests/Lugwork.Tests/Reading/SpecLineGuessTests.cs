@@ -22,6 +22,35 @@ public sealed class SpecLineGuessTests
         Assert.Equal(guess.Length > 0 ? SpecConfidence.Assumed : SpecConfidence.Stated, value.Confidence);
     }
 
+    [Theory]
+    [InlineData("front rotor", "203mm, 6 botls", "fixing=six-bolt size=203")]
+    [InlineData("chain", "12 fahc", "size=12")]
+    [InlineData("chain", "Kettte 11-fahc, 116 Glieder", "size=11")]
+    [InlineData("frame", "zit buis 27,2 mm", "seatTube=27.2")]
+    [InlineData("rear wheel", "mozzo posteriore, sganciorapido 126 mm", "hub=R126")]
+    [InlineData("frame", "raer axel 142x12", "rear=R142-12")]
+    [InlineData("rear derailleur", "10 \u2013 FACH, Seilzug", "chain=10 signal=cable")]
+    [InlineData("frame", "Hinten: 12x148 \u25AA Tretlager: BSA 73 \u25AA Sattelst.: 31,6", "rear=R148-12 seatTube=31.6 shell=BSA-73")]
+    [InlineData("front rotor", "SCHEIBE \u2300203mm \u2013 6 Schr.", "fixing=six-bolt size=203")]
+    [InlineData("rear wheel", "buje 157\u00D712 Super Boost \u2022 32 aguj.", "hub=R157-12W hubHoles=32")]
+    [InlineData("frame", "SEAT TUBE (inner) \u230031,6 mm", "seatTube=31.6")]
+    [InlineData("frame", "seat tube (inner \u2300) 26,8 mm", "seatTube=26.8")]
+    [InlineData("fork", "Federweg \u2013 160mm | Einbauh\u00F6he (Achse\u2192Krone) \u2013 567mm", "axleToCrown=567 travel=160")]
+    [InlineData("frame", "U.D.H. (patte)", "hanger=UDH")]
+    [InlineData("frame", "disco tras. \u2264 160mm", "largestRearRotor=160")]
+    public void What_is_misspelt_or_cut_short_is_read(string slot, string text, string values) =>
+        Assert.Equal(values, string.Join(" ", SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values.Select(v => $"{v.Field}={v.Key}").Order(StringComparer.Ordinal)));
+
+    [Theory]
+    [InlineData("crankset", "10 bars 130")]
+    [InlineData("frame", "not raer axel 12x148")]
+    [InlineData("frame", "12 stcuk")]
+    [InlineData("seatpost", "diameter \u2264 27.2")]
+    [InlineData("cassette", "\u2264 11-speed")]
+    [InlineData("fork", "travel \u2264 140")]
+    [InlineData("chain", "12 forti")]
+    public void What_can_be_another_word_is_left(string slot, string text) => Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
+
     [Fact]
     public void A_guess_stands_in_the_part_as_one()
     {
