@@ -21,6 +21,7 @@ internal static class ItemCutter
         }
 
         Prepositions(tokens, text);
+        PointedWords.Mend(tokens, vocabulary.Tree);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         ShortWords.Mend(tokens, vocabulary.Tree);
         Misspelt.Mend(tokens, vocabulary.Tree);
@@ -63,7 +64,7 @@ internal static class ItemCutter
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
                 terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
-                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, IsGuessed = IsGuessed(tokens, i, end) });
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, Guess = Guess(tokens, i, end, text, vocabulary.Tree) });
                 i = end;
                 diameter = false;
                 continue;
@@ -85,6 +86,14 @@ internal static class ItemCutter
                 tokens[i + 1] = second;
             }
 
+            if (token.Is('\u2264') && i > 0 && i + 1 < tokens.Count && tokens[i + 1].IsNumber)
+            {
+                // "Rotor ≤ 160": at most.
+                items.Add(new() { Kind = SpecTokenKind.Word, Text = "max", Start = token.Start, End = token.End, Glued = token.Glued, Terms = ["m:max"], Clause = clause });
+                i++;
+                continue;
+            }
+
             if (token.Kind == SpecTokenKind.Sign)
             {
                 bool separates = Separates(tokens, i);
@@ -100,6 +109,7 @@ internal static class ItemCutter
                 SpecItem number = new() { Kind = SpecTokenKind.Number, Text = token.Text, Value = token.Value, IsFraction = token.IsFraction, IsBroken = token.IsBroken, Places = token.Places, Start = token.Start, End = token.End, Glued = token.Glued, Clause = clause, IsDiameter = diameter };
                 int before = i - 1;
                 i = Behind(number, tokens, i + 1, vocabulary);
+                number.Guess = Guess(tokens, before + 2, i, text, vocabulary.Tree);
                 if (before >= 0 && (tokens[before].Is('$') || tokens[before].Is('\u20AC') || tokens[before].Is('\u00A3') || tokens[before].Is('#')))
                 {
                     number.Unit = "other";
@@ -111,7 +121,7 @@ internal static class ItemCutter
                 continue;
             }
 
-            i = Unknown(token, tokens, i, clause, vocabulary, items);
+            i = Unknown(token, tokens, i, clause, vocabulary, items, text);
             diameter = false;
         }
 
@@ -131,18 +141,26 @@ internal static class ItemCutter
         return items;
     }
 
-    private static bool IsGuessed(List<SpecToken> tokens, int from, int behind)
+    /// <summary>What was guessed in a phrase; empty where it is spelled as it is known.</summary>
+    private static string Guess(List<SpecToken> tokens, int from, int behind, ReadOnlySpan<char> text, PhraseTree tree)
     {
         for (int i = from; i < behind; i++)
         {
-            if (tokens[i].IsGuessed)
+            if (tokens[i].Meant is { } word)
             {
-                return true;
+                return ReadAs(text[tokens[i].Start..tokens[i].End], word);
+            }
+
+            if (i > from && tokens[i].Kind == SpecTokenKind.Word && !tree.Knows(tokens[i].Text) && tree.Meant(tokens, from, i) is { } meant)
+            {
+                return ReadAs(text[tokens[i].Start..tokens[i].End], meant);
             }
         }
 
-        return false;
+        return "";
     }
+
+    private static string ReadAs(ReadOnlySpan<char> word, string meant) => $"'{word}' is read as '{meant}'";
 
     /// <summary>"T47 à visser": the letter is a preposition, and of no name.</summary>
     private static void Prepositions(List<SpecToken> tokens, ReadOnlySpan<char> text)
@@ -271,12 +289,13 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is no phrase: a compound of two known words, a misspelt name of a part, or not known.</summary>
-    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items)
+    private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items, ReadOnlySpan<char> text)
     {
         PhraseTree tree = vocabulary.Tree;
         ImmutableArray<string> bent = tree.Knows(token.Text) ? default : tree.Inflected(token.Text);
-        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : token.Text.Length < 8 && OtherWords.Has(token.Text) ? default : tree.Nearly(token.Text) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text);
-        bool guessed = !near.IsDefault && bent.IsDefault;
+        string? meant = null;
+        ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : token.Text.Length < 8 && OtherWords.Has(token.Text) ? default : tree.Nearly(token.Text, out meant) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text, out meant);
+        string guess = meant is not null && meant != token.Text && !near.IsDefault ? ReadAs(text[token.Start..token.End], meant) : "";
         near = near.IsDefault && OfBicycle(token.Text) is { Length: > 2 } piece && tree.Alone(piece) is { IsDefault: false } own && !Unit(own, out _, true) ? own : near;
         for (int cut = 3; near.IsDefault && token.Text.Length >= 8 && cut <= token.Text.Length - 3; cut++)
         {
@@ -296,7 +315,7 @@ internal static class ItemCutter
             }
         }
 
-        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, IsGuessed = guessed, Clause = clause });
+        items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = token.End, Glued = token.Glued, Terms = near.IsDefault ? [] : near, Guess = guess, Clause = clause });
         return i + 1;
     }
 
@@ -363,13 +382,19 @@ internal static class ItemCutter
             at++;
         }
 
+        // "10 - FACH": a dash torn off its figure.
+        if (at + 1 < tokens.Count && tokens[at].Is('-') && !tokens[at].Glued && tokens[at + 1].Text is "fach" or "speed" or "spd" or "voudig" && !tokens[at + 1].Glued && number.Value is >= 5 and <= 13)
+        {
+            at++;
+        }
+
         // "9f.": the German word for speeds cut short. "30e": a price.
-        int fold = at + 1 < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
-        if (fold < tokens.Count && tokens[fold] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (fold + 1 >= tokens.Count || tokens[fold + 1].Kind == SpecTokenKind.Sign))
+        int cut = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
+        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign))
         {
             number.Unit = "speed";
-            number.End = tokens[fold].End;
-            return fold + 1;
+            number.End = tokens[cut].End;
+            return cut + 1;
         }
 
         if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "e", Glued: true } && number.Value is >= 15 and <= 5000 && number.Value == decimal.Truncate(number.Value) && !(at + 1 < tokens.Count && tokens[at + 1].Glued && tokens[at + 1].Kind != SpecTokenKind.Sign) && number.Value is not (559 or 571 or 584 or 590 or 622))

@@ -85,6 +85,17 @@ internal sealed class NearWords
         return letters;
     }
 
+    /// <summary>Two letters are exchanged, one is doubled, or one of a longer word is left out.</summary>
+    public static bool IsTyped(string word, string known)
+    {
+        int same = word.AsSpan().CommonPrefixLength(known);
+        ReadOnlySpan<char> a = word.AsSpan(same);
+        ReadOnlySpan<char> b = known.AsSpan(same);
+        return a.Length == b.Length ? a.Length > 1 && a[0] == b[1] && a[1] == b[0] && a[2..].SequenceEqual(b[2..])
+            : a.Length > b.Length ? a[0] == word[same - 1] && a[1..].SequenceEqual(b)
+            : known.Length >= 5 && a.Length > 0 && b[1..].SequenceEqual(a);
+    }
+
     private static bool IsSlip(string word, string known)
     {
         int same = word.AsSpan().CommonPrefixLength(known);

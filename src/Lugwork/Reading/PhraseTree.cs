@@ -19,9 +19,12 @@ internal sealed class PhraseTree
 
     private readonly Lazy<NearWords> _nearWords;
 
-    public PhraseTree() => _nearWords = new(() => new(_words));
+    /// <summary>Words for what is counted: teeth, holes, speeds.</summary>
+    private readonly Lazy<List<string>> _units;
 
-    private PhraseTree(Lazy<NearWords> near) => _nearWords = near;
+    public PhraseTree() => (_nearWords, _units) = (new(() => new(_words)), new(Units));
+
+    private PhraseTree(Lazy<NearWords> near) => (_nearWords, _units) = (near, new(Units));
 
     /// <summary>The word of the library's own phrases that a misspelt one stands for; null where there is none. A user's words are taken as they are written.</summary>
     public string? Near(string word) => _nearWords.Value.Of(word, SaysTheSame);
@@ -162,6 +165,63 @@ internal sealed class PhraseTree
         return found;
     }
 
+    /// <summary>Whether the word, parted at a place, is the two words of a phrase.</summary>
+    public bool IsPhrase(string word, int cut) =>
+        _root.Next.TryGetValue(word[..cut], out PhraseNode? first) && first.Next.TryGetValue(word[cut..], out PhraseNode? second) && !second.Terms.IsDefault;
+
+    /// <summary>The word for what is counted that a misspelt one behind a figure stands for: two letters exchanged, one doubled or one left out; null where there is none, or several of different things.</summary>
+    public string? NearUnit(string word)
+    {
+        string? found = null;
+        foreach (string known in _units.Value)
+        {
+            if (known[0] != word[0] || Math.Abs(known.Length - word.Length) > 1 || !NearWords.IsTyped(word, known))
+            {
+                continue;
+            }
+
+            if (found is not null && !_root.Next[found].Terms.SequenceEqual(_root.Next[known].Terms))
+            {
+                return null;
+            }
+
+            found ??= known;
+        }
+
+        return found;
+    }
+
+    private List<string> Units() =>
+        [.. _alone.Where(w => w.Length >= 4 && _root.Next[w].Terms is { IsDefaultOrEmpty: false } terms && terms[0] is "u:teeth" or "u:holes" or "u:speed" or "u:arms" or "u:in" or "u:bolts")];
+
+    /// <summary>The word of a phrase for which a misspelt one behind its first is taken; null where there is none.</summary>
+    public string? Meant(List<SpecToken> tokens, int from, int misspelt)
+    {
+        PhraseNode at = _root;
+        for (int i = from; i < misspelt; i++)
+        {
+            if (at.Next.TryGetValue(tokens[i].Text, out PhraseNode? next))
+            {
+                at = next;
+            }
+            else if (!Passed(tokens[i]))
+            {
+                return null;
+            }
+        }
+
+        PhraseNode? meant = at.Nearest(tokens[misspelt].Text);
+        foreach ((string word, PhraseNode node) in at.Next)
+        {
+            if (node == meant)
+            {
+                return word;
+            }
+        }
+
+        return null;
+    }
+
     private ImmutableArray<string> Exactly(List<SpecToken> tokens, int from, out int behind)
     {
         ImmutableArray<string> found = default;
@@ -204,14 +264,15 @@ internal sealed class PhraseTree
         tokens[i].Kind == SpecTokenKind.Word && (Small.Contains(tokens[i].Text) || (tokens[i].Text is "d" or "l" && tokens[i + 1].Is('\'') && tokens[i + 1].Glued));
 
     /// <summary>The terms of one word, as it stands or with one letter wrong or missing where it names a part; default where it is not known.</summary>
-    public ImmutableArray<string> Nearly(string word)
+    public ImmutableArray<string> Nearly(string word, out string? meant)
     {
+        meant = null;
         if (word.Length < 6)
         {
             return default;
         }
 
-        if (!_near.TryGetValue(word, out string? meant))
+        if (!_near.TryGetValue(word, out meant))
         {
             for (int i = 0; i < word.Length && meant is null; i++)
             {
@@ -226,14 +287,15 @@ internal sealed class PhraseTree
     public bool Knows(string word) => _words.Contains(word);
 
     /// <summary>The terms of a word for a value or a kind with one letter missing or too many; default where it is not known.</summary>
-    public ImmutableArray<string> NearlyValue(string word)
+    public ImmutableArray<string> NearlyValue(string word, out string? meant)
     {
+        meant = null;
         if (word.Length < 7)
         {
             return default;
         }
 
-        string? meant = _short.GetValueOrDefault(word);
+        meant = _short.GetValueOrDefault(word);
         for (int i = 0; i < word.Length && meant is null; i++)
         {
             meant = word.Length > 8 && _short.GetValueOrDefault(word.Remove(i, 1)) is { } known && known == word.Remove(i, 1) ? known : null;

@@ -131,7 +131,7 @@ internal sealed class SheetReader(SpecVocabulary vocabulary)
             }
 
             nothing = false;
-            _doubts.Add(doubt.At(Place(line, doubt.Span)));
+            _doubts.Add(doubt.At(Place(line, doubt.Span), doubt.Words));
         }
 
         if (read.Values.IsEmpty && nothing)

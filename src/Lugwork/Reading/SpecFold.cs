@@ -17,7 +17,7 @@ internal static class SpecFold
             return c is >= 'A' and <= 'Z' ? (char)(c | 0x20) : c == '*' ? '\u00D7' : c < ' ' && c is not ('\n' or '\r' or '\t') ? ' ' : c;
         }
 
-        if (TextCursor.IsDash(c) || c is '\u2212' or '\u2043' or '\uFE58' or '\uFE63' or '\uFF0D')
+        if (TextCursor.IsDash(c) || c is '\u2212' or '\u2043' or '\uFE58' or '\uFE63' or '\uFF0D' or '\u00F7')
         {
             return '-';
         }
@@ -65,6 +65,26 @@ internal static class SpecFold
         if (c is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1')
         {
             return '>';
+        }
+
+        if (c is '\u2236' or '\uA789')
+        {
+            return ':';
+        }
+
+        if (c is '\u2016' or '\u2502' or '\u2503' or '\u00A6' or '\u205E' or '\u01C0' or '\u2758')
+        {
+            return '|';
+        }
+
+        if (c is '\u25AA' or '\u25AB' or '\u25E6' or '\u2023' or '\u2219' or '\u25A0' or '\u25A1' or '\u25C6' or '\u25C7' or '\u2605' or '\u2606' or '\u2714' or '\u2713')
+        {
+            return '\u2022';
+        }
+
+        if (c is '\u203C' or '\u00A1' or '\uFE57')
+        {
+            return '!';
         }
 
         if (c is '\u066B' or '\u066C')

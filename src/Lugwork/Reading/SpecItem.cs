@@ -35,7 +35,10 @@ internal sealed class SpecItem
     public bool IsDiameter { get; set; }
 
     /// <summary>The word is misspelt, and what it stands for was guessed.</summary>
-    public bool IsGuessed { get; init; }
+    public bool IsGuessed => Guess.Length > 0;
+
+    /// <summary>What was guessed of a misspelt word, in words; empty where nothing was.</summary>
+    public string Guess { get; set; } = "";
 
     /// <summary>What the vocabulary says of the phrase.</summary>
     public ImmutableArray<string> Terms { get; init; } = [];

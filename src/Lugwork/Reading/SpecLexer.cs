@@ -16,14 +16,12 @@ internal static class SpecLexer
 
     private const int MostFigures = 9;
 
-    private static readonly (string Name, char Sign)[] Entities =
-        [("&nbsp;", ' '), ("&#160;", ' '), ("&thinsp;", ' '), ("&times;", 'x'), ("&#215;", 'x'), ("&quot;", '"'), ("&amp;", '&'), ("&ndash;", '-'), ("&#39;", '\''), ("&deg;", '\u00B0'), ("&oslash;", '\u00F8')];
-
     public static List<SpecToken> Cut(ReadOnlySpan<char> text)
     {
         List<SpecToken> tokens = new(Math.Min(64, (text.Length / 4) + 4));
         int i = 0;
         bool glued = false;
+        bool tabs = OnlyTabs(text);
         while (i < text.Length && tokens.Count <= MostTokens)
         {
             char c = SpecFold.Of(text[i]);
@@ -31,17 +29,7 @@ internal static class SpecLexer
             {
                 i++;
             }
-            else if (c == '&' && Entity(text[i..], out char sign, out int length))
-            {
-                if (sign != ' ')
-                {
-                    tokens.Add(new SpecToken { Kind = SpecTokenKind.Sign, Text = sign.ToString(), Start = i, End = i + length, Glued = glued });
-                }
-
-                glued = sign != ' ';
-                i += length;
-            }
-            else if (c == ' ')
+            else if (c == ' ' || (tabs && c == '\t'))
             {
                 glued = false;
                 i++;
@@ -60,29 +48,60 @@ internal static class SpecLexer
             }
         }
 
+        ShortUnits.Mend(tokens, text);
         Joined(tokens);
+        Numbered(tokens);
         return tokens;
     }
 
-    /// <summary>A letter, or a bracket that closes behind one: "(BSA) →".</summary>
-    private static bool IsKeyBefore(ReadOnlySpan<char> text, int at) =>
-        char.IsLetter(text[at]) || (at > 0 && text[at] is ')' or ']' && char.IsLetter(text[at - 1]));
-
-    /// <summary>A sign as it is written in the source of a page.</summary>
-    private static bool Entity(ReadOnlySpan<char> text, out char sign, out int length)
+    /// <summary>"1) ...", "3. ...": the number of the line in a list is taken away. A point and a blank before one figure may be a decimal that was torn apart.</summary>
+    private static void Numbered(List<SpecToken> tokens)
     {
-        foreach ((string name, char stands) in Entities)
+        if (tokens.Count > 3 && tokens[0] is { IsNumber: true, IsFraction: false, Places: 0, Value: > 0 and <= 30 } && tokens[1].Glued && !tokens[2].Glued
+            && (tokens[1].Is(')') || (tokens[1].Is('.') && tokens[2].Kind != SpecTokenKind.Word && !IsTorn(tokens))))
         {
-            if (text.StartsWith(name, StringComparison.OrdinalIgnoreCase))
-            {
-                (sign, length) = (stands, name.Length);
-                return true;
-            }
+            tokens.RemoveRange(0, 2);
+        }
+    }
+
+    /// <summary>"9. 5": a decimal that was torn apart; not "3. 8-fach" and "3. 7-7/8".</summary>
+    private static bool IsTorn(List<SpecToken> tokens) =>
+        tokens[2].IsNumber && (tokens[0].Value > 12 || (tokens[2].Value < 10 && !(tokens[2].IsFraction && tokens[2].Value > 1) && !(tokens.Count > 4 && tokens[3] is { Glued: true } && tokens[3].Is('-') && tokens[4] is { Glued: true, Kind: SpecTokenKind.Word })));
+
+    /// <summary>Tabs stand between all the words, and no blank: they part no cells.</summary>
+    private static bool OnlyTabs(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> line = text.Trim();
+        int tab = line.IndexOf('\t');
+        return tab >= 0 && line[(tab + 1)..].Contains('\t') && line.IndexOfAny(' ', '\u00A0') < 0;
+    }
+
+    /// <summary>A letter, a sign of diameter, or a bracket or point that closes behind a letter: "(BSA) →", "ARR. →".</summary>
+    private static bool IsKeyBefore(ReadOnlySpan<char> text, int at) =>
+        char.IsLetter(text[at]) || SpecFold.Of(text[at]) == '\u00F8' || (at > 0 && text[at] is ')' or ']' or '.' && char.IsLetter(text[at - 1]));
+
+    /// <summary>What an arrow stands for: it opens a line as a bullet does, leads from a key to its value, or goes on behind a figure with its unit; otherwise '>'.</summary>
+    private static char Arrow(ReadOnlySpan<char> text, int at)
+    {
+        ReadOnlySpan<char> before = text[..at].TrimEnd();
+        ReadOnlySpan<char> behind = text[(at + 1)..].TrimStart();
+        bool quotes = text[at] is '\u00BB' or '\u203A' && (before.Length == at || before.ContainsAny('\u00AB', '\u2039'));
+        if (quotes || behind.IsEmpty)
+        {
+            return '>';
         }
 
-        (sign, length) = (' ', 0);
-        return false;
+        if (before.IsEmpty)
+        {
+            return '\u2022';
+        }
+
+        ReadOnlySpan<char> whole = before.TrimEnd('.');
+        bool measured = whole.Length > 2 && whole[^2..] is "mm" or "MM" or "in" or "cm" && whole[..^2].TrimEnd() is [.., >= '0' and <= '9'];
+        return measured ? (char.IsLetter(behind[0]) ? ';' : '>') : IsKeyBefore(before, before.Length - 1) ? ':' : '>';
     }
+
+    private static bool IsArrow(char c) => c is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' or '\u27F6' or '\u2190' or '\u2194' or '\u21C4' or '\u2195' or '\u00BB' or '\u25B8' or '\u25BA' or '\u25B6' or '\u25B7' or '\u203A';
 
     /// <summary>A fraction of raised and lowered figures.</summary>
     private static bool SmallFraction(ReadOnlySpan<char> text, ref int i, out SpecToken fraction)
@@ -137,19 +156,6 @@ internal static class SpecLexer
         return false;
     }
 
-    /// <summary>A letter with an accent that was read in the wrong encoding stands as two characters: the plain letter, or a blank where it is none.</summary>
-    private static char Twice(ReadOnlySpan<char> text, int at) => text[at] != '\u00C3' || at + 1 >= text.Length ? ' ' : text[at + 1] switch
-    {
-        '\u00A4' or '\u00A1' or '\u00A0' or '\u00A2' => 'a',
-        '\u00A9' or '\u00A8' or '\u00AA' or '\u00AB' => 'e',
-        '\u00AD' or '\u00AE' or '\u00AF' => 'i',
-        '\u00B6' or '\u00B3' or '\u00B2' or '\u00B4' => 'o',
-        '\u00BC' or '\u00BA' or '\u00B9' or '\u00BB' => 'u',
-        '\u00B1' => 'n',
-        '\u00A7' => 'c',
-        _ => ' ',
-    };
-
     /// <summary>The sign of a diameter before a word: no letter stands against it.</summary>
     private static bool Alone(ReadOnlySpan<char> text, int at) =>
         (at == 0 || !char.IsLetter(text[at - 1])) && (at + 1 >= text.Length || !char.IsLetter(text[at + 1]));
@@ -161,9 +167,7 @@ internal static class SpecLexer
         bool more = true;
         while (more)
         {
-            char twice = Twice(text, i);
-            char c = twice != ' ' ? twice : SpecFold.Of(text[i]);
-            i += twice != ' ' ? 1 : 0;
+            char c = SpecFold.Of(text[i]);
             c = c == '\u00F8' ? 'o' : c;
             if (c != SpecFold.Nothing && length < word.Length)
             {
@@ -214,11 +218,18 @@ internal static class SpecLexer
             return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2022" };
         }
 
-        if (text[i] is '\u2192' or '\u21D2' or '\u279D' or '\u2794' or '\u27A1' && i > 0 && IsKeyBefore(text, i > 1 && SpecFold.Of(text[i - 1]) == ' ' ? i - 2 : i - 1))
+        bool between = i > 0 && i + 1 < text.Length;
+        if (between && ((text[i] == '\u2026' && char.IsAsciiDigit(text[i - 1]) && char.IsAsciiDigit(text[i + 1])) || (IsArrow(text[i]) && char.IsLetter(text[i - 1]) && char.IsLetter(text[i + 1]))))
         {
-            // An arrow leads from a key to its value.
+            // "10…45", "axle→crown": from one to the other.
             i++;
-            return new SpecToken { Kind = SpecTokenKind.Sign, Text = ":" };
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = "-" };
+        }
+
+        if (IsArrow(text[i]) && Arrow(text, i) is not '>' and char stands)
+        {
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = stands.ToString() };
         }
 
         i++;
@@ -263,7 +274,7 @@ internal static class SpecLexer
                 continue;
             }
 
-            if (c == '\u00B7' && (ThreeFigures(text, i + 1) || IsBehindThree(text, i)))
+            if (c == '\u00B7' && (ThreeFigures(text, i + 1) || IsBehindThree(text, i)) && !(behind < 0 && length == 1 && (digits[0] == '1' || (digits[0] == '7' && text[(i + 1)..].StartsWith("875")))))
             {
                 break;
             }
@@ -417,6 +428,15 @@ internal static class SpecLexer
                 tokens[kept - 1] = left;
             }
 
+            // "28/47 - 622": the widths and the seat of a tube, torn apart.
+            if (token is { IsNumber: true, Glued: false, Places: 0, Value: > 200 and < 700 } && kept > 3 && tokens[kept - 1] is { Glued: false } && tokens[kept - 1].Is('-') && tokens[kept - 2] is { IsNumber: true, Glued: true, Value: < 150 } && tokens[kept - 3] is { Glued: true } && tokens[kept - 3].Is('/') && tokens[kept - 4] is { IsNumber: true, Value: < 150 })
+            {
+                SpecToken dash = tokens[kept - 1];
+                dash.Glued = true;
+                tokens[kept - 1] = dash;
+                token.Glued = true;
+            }
+
             // 28.6.2019, 27..2, 12,5,3: a chain of points or commas is no figure.
             if (token is { IsNumber: true, Glued: true } && kept > 1 && tokens[kept - 1].Glued && (tokens[kept - 1].Is('.') || tokens[kept - 1].Is(',')) && tokens[kept - 2].IsNumber)
             {
@@ -504,6 +524,11 @@ internal static class SpecLexer
         int at = BeforeInch(tokens, kept - 1);
         if (at > 0 && at == kept - 1 && (tokens[at].Is('-') || tokens[at].Is('"') || tokens[at].Is('.') || tokens[at].Is('_')) && fraction.Glued && tokens[at].Glued)
         {
+            at--;
+        }
+        else if (at > 0 && at == kept - 1 && tokens[at].Is('-') && tokens[at - 1] is { IsNumber: true, IsFraction: false, Value: 1, Places: 0 } && fraction.Value < 1 && (at < 2 || !(tokens[at - 2].IsNumber || tokens[at - 2].Kind == SpecTokenKind.Sign && !IsBeforeWhole(tokens, at - 2))))
+        {
+            // "1 - 1/8": the dash between the whole and its part, torn off.
             at--;
         }
 

@@ -54,6 +54,11 @@ public sealed class SpecLine
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
     public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
     {
+        return PageText.Decode(text, out string plain, out int[] at) ? ReadPlain(hint, plain, vocabulary).At(at, text) : ReadPlain(hint, text, vocabulary);
+    }
+
+    private static SpecLine ReadPlain(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
+    {
         List<SpecItem> items = ItemCutter.Cut(text, vocabulary ?? SpecVocabulary.Default, out bool tooMuch);
         if (hint == Slot.Frame)
         {
@@ -103,7 +108,7 @@ public sealed class SpecLine
             return OfField(slot, worded!, said, text, 0);
         }
 
-        return Told(slot, scan, items, text);
+        return Told(slot, scan, items, text, hint is null);
     }
 
     /// <summary>Reads a line.</summary>
@@ -133,6 +138,28 @@ public sealed class SpecLine
     internal static SpecLine TooLong(Slot? slot, string text) =>
         new(slot, [], [new SpecDoubt { Kind = SpecDoubtKind.Refused, Slot = slot, Reason = "the row is too long", Span = new(0, text.Length), Words = text[..200] }], []);
 
+    /// <summary>The same with its places in the text from which it was decoded.</summary>
+    private SpecLine At(int[] at, ReadOnlySpan<char> text)
+    {
+        ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(Values.Length);
+        foreach (SpecValue value in Values)
+        {
+            SpecSpan span = Place(value.Span, at);
+            values.Add(value.At(span, text[span.Start..span.End].ToString()));
+        }
+
+        ImmutableArray<SpecDoubt>.Builder doubts = ImmutableArray.CreateBuilder<SpecDoubt>(Doubts.Length);
+        foreach (SpecDoubt doubt in Doubts)
+        {
+            SpecSpan span = Place(doubt.Span, at);
+            doubts.Add(doubt.At(span, text[span.Start..span.End].ToString()));
+        }
+
+        return new(Slot, values.ToImmutable(), doubts.ToImmutable(), [.. Leftovers.Select(l => Place(l, at))]);
+    }
+
+    private static SpecSpan Place(SpecSpan span, int[] at) => new(at[span.Start], at[span.End] - at[span.Start]);
+
     /// <summary>A line that names several parts, each in clauses of its own: each is read by itself, and a doubt in one is a doubt of the line.</summary>
     private static SpecLine OfParts(List<SpecPart> parts, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
     {
@@ -141,9 +168,9 @@ public sealed class SpecLine
         ImmutableArray<SpecSpan>.Builder left = ImmutableArray.CreateBuilder<SpecSpan>();
         foreach (SpecPart part in parts)
         {
-            SpecLine read = part.Field.Length > 0 ? OfWhole(part, text[part.Start..part.End]) : Read(part.Slot, text[part.Start..part.End], vocabulary);
+            SpecLine read = part.Field.Length > 0 ? OfWhole(part, text[part.Start..part.End]) : ReadPlain(part.Slot, text[part.Start..part.End], vocabulary);
             values.AddRange(read.Values.Select(v => v.At(new(v.Span.Start + part.Start, v.Span.Length), v.Words)));
-            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length))));
+            doubts.AddRange(read.Doubts.Where(d => d.Kind != SpecDoubtKind.NothingNamed).Select(d => d.At(new(d.Span.Start + part.Start, d.Span.Length), d.Words)));
             left.AddRange((read.Values.IsEmpty ? [new SpecSpan(0, part.End - part.Start)] : read.Leftovers).Select(l => new SpecSpan(l.Start + part.Start, l.Length)));
         }
 
@@ -166,19 +193,20 @@ public sealed class SpecLine
     {
         SpecSpan span = new(from, text.Length - from);
         return reading.Keys is [string key]
-            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text)], [], [])
+            ? new(slot, [Value(slot, field.Type, new LineFinding(field.Key, key, span.Start, span.End, ""), text, [])], [], [])
             : new(slot, [], [new SpecDoubt { Kind = reading.Keys.IsEmpty ? SpecDoubtKind.Refused : SpecDoubtKind.Ambiguous, Slot = slot, Field = field.Key, Readings = reading.Keys, Reason = reading.Reason, Span = span, Words = text[from..].ToString() }], []);
     }
 
-    private static SpecLine Told(Slot slot, LineScan scan, List<SpecItem> items, ReadOnlySpan<char> text)
+    private static SpecLine Told(Slot slot, LineScan scan, List<SpecItem> items, ReadOnlySpan<char> text, bool bySlotOfLine)
     {
         Dictionary<string, SpecField> fields = SpecFields.Of(slot);
         if (scan.Doubts.Count == 0 && scan.Values.Count > 0)
         {
             ImmutableArray<SpecValue>.Builder values = ImmutableArray.CreateBuilder<SpecValue>(scan.Values.Count);
+            Guesses guesses = new(items, scan.Values.Values);
             foreach (LineFinding finding in scan.Values.Values)
             {
-                values.Add(Value(slot, fields[finding.Field].Type, finding, text));
+                values.Add(Value(slot, fields[finding.Field].Type, finding, text, guesses.Of(finding, bySlotOfLine)));
             }
 
             return new(slot, values.ToImmutable(), [], LeftOver(items, text));
@@ -214,7 +242,7 @@ public sealed class SpecLine
         return new(slot, [], doubts.ToImmutable(), []);
     }
 
-    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text) => new()
+    private static SpecValue Value(Slot slot, FieldType type, LineFinding finding, ReadOnlySpan<char> text, ImmutableArray<string> guessed) => new()
     {
         Slot = slot,
         Field = finding.Field,
@@ -222,7 +250,7 @@ public sealed class SpecLine
         Key = finding.Key,
         Span = new(finding.Start, finding.End - finding.Start),
         Words = text[finding.Start..finding.End].ToString(),
-        Assumed = finding.Assumed.Length > 0 ? [finding.Assumed] : [],
+        Assumed = finding.Assumed.Length > 0 ? [finding.Assumed, .. guessed] : guessed,
     };
 
     private static SpecDoubt Nothing(Slot? slot, ReadOnlySpan<char> text, SpecDoubtKind kind, string reason) =>

@@ -42,8 +42,8 @@ internal struct SpecToken
     /// <summary>Broken off, far too long, or with a letter where a figure belongs.</summary>
     public bool IsBroken;
 
-    /// <summary>It is misspelt; the text is what it was taken for.</summary>
-    public bool IsGuessed;
+    /// <summary>It is misspelt, and this is what it was taken for; null where it is not.</summary>
+    public string? Meant;
 
     public readonly bool Is(char sign) => Kind == SpecTokenKind.Sign && Text[0] == sign;
 

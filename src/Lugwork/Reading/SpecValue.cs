@@ -129,7 +129,7 @@ public sealed class SpecDoubt
     public required string Words { get; init; }
 
     /// <summary>The same at another place of a longer text.</summary>
-    internal SpecDoubt At(SpecSpan span) => new() { Kind = Kind, Slot = Slot, Field = Field, Readings = Readings, Reason = Reason, Span = span, Words = Words };
+    internal SpecDoubt At(SpecSpan span, string words) => new() { Kind = Kind, Slot = Slot, Field = Field, Readings = Readings, Reason = Reason, Span = span, Words = words };
 
     /// <summary>"frame.rear: 135 mm can be R135-QR, R135-10 (several hub standards share these figures)".</summary>
     public override string ToString() =>
