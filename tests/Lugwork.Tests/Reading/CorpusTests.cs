@@ -151,7 +151,8 @@ public sealed class CorpusTests(ITestOutputHelper output)
     {
         output.WriteLine(corpus.Note);
         Console.WriteLine(corpus.Note);
-        foreach (string missed in corpus.Missed)
+        // Which lines of the half set aside are missing stays unsaid, for whoever mends is not to know it.
+        foreach (string missed in corpus.IsAside ? [] : corpus.Missed)
         {
             output.WriteLine("missed " + missed);
         }

@@ -64,6 +64,8 @@ internal sealed class SpecCorpus
 
     public List<string> Missed { get; } = [];
 
+    public bool IsAside => _half == "aside";
+
     public int Readable { get; private set; }
 
     public int Read { get; private set; }
