@@ -12,7 +12,7 @@ internal static class Misspelt
     /// <summary>Slips in short words, which are no words of any of the six languages.</summary>
     private static readonly FrozenDictionary<string, string> Short = new Dictionary<string, string>
     {
-        ["raer"] = "rear", ["raear"] = "rear", ["frotn"] = "front", ["fornt"] = "front", ["frok"] = "fork", ["fokr"] = "fork", ["tyer"] = "tyre", ["tyrre"] = "tyre", ["whele"] = "wheel", ["wheeel"] = "wheel", ["raod"] = "road", ["bosot"] = "boost", ["bost"] = "boost", ["cabel"] = "cable", ["fraem"] = "frame", ["rottor"] = "rotor", ["roter"] = "rotor",
+        ["raer"] = "rear", ["raear"] = "rear", ["frotn"] = "front", ["fornt"] = "front", ["frok"] = "fork", ["fokr"] = "fork", ["tyer"] = "tyre", ["tyrre"] = "tyre", ["whele"] = "wheel", ["wheeel"] = "wheel", ["raod"] = "road", ["bosot"] = "boost", ["cabel"] = "cable", ["fraem"] = "frame", ["rottor"] = "rotor", ["roter"] = "rotor",
         ["axel"] = "axle", ["naabe"] = "nabe", ["kettte"] = "kette", ["ketet"] = "kette", ["kurbl"] = "kurbel", ["rahmn"] = "rahmen", ["gabbel"] = "gabel", ["lenekr"] = "lenker", ["zuhg"] = "zug",
         ["diske"] = "disque", ["disqe"] = "disque", ["routte"] = "route", ["traversan"] = "traversant",
         ["silin"] = "sillin", ["trasro"] = "trasero", ["trasreo"] = "trasero", ["nucelo"] = "nucleo", ["nuceo"] = "nucleo", ["dientse"] = "dientes", ["routa"] = "ruota", ["rutoa"] = "ruota", ["tealio"] = "telaio",
