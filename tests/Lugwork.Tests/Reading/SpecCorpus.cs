@@ -144,7 +144,8 @@ internal sealed class SpecCorpus
             at++;
             using JsonDocument anew = JsonDocument.Parse(row);
             string text = anew.RootElement.GetProperty("text").GetString()!;
-            OpenLine line = OpenLines.Value[anew.RootElement.GetProperty("of").GetString()!];
+            JsonElement of = anew.RootElement.GetProperty("of");
+            OpenLine line = of.ValueKind == JsonValueKind.Array ? Joined(of.EnumerateArray()) : OpenLines.Value[of.GetString()!];
             SpecLine read = SpecLine.Read(line.Hint is null ? null : Slot.All.Single(s => s.Name == line.Hint), text);
             Labels labels = line.Labels.For(text, anew.RootElement);
             string id = string.Create(CultureInfo.InvariantCulture, $"{at} ({text})");
@@ -272,6 +273,15 @@ internal sealed class SpecCorpus
 
         return lines;
     });
+
+    /// <summary>Several lines about one part, said in one.</summary>
+    private static OpenLine Joined(IEnumerable<JsonElement> of)
+    {
+        OpenLine[] lines = [.. of.Select(id => OpenLines.Value[id.GetString()!])];
+        return new(lines[0].Hint, lines.All(l => l.IsReadable), new(
+            lines.SelectMany(l => l.Labels.Values).ToDictionary(v => v.Key, v => v.Value),
+            [.. lines.SelectMany(l => l.Labels.May)]));
+    }
 
     private sealed record OpenLine(string? Hint, bool IsReadable, Labels Labels);
 
