@@ -10,7 +10,7 @@ internal sealed class NearWords
     private const int Shortest = 6;
 
     /// <summary>The shortest word in which a letter may be another one.</summary>
-    private const int ShortestOfOther = 7;
+    private const int ShortestOfOther = 8;
 
     /// <summary>The shortest word whose last letter may be missing.</summary>
     private const int ShortestWithoutEnd = 9;
