@@ -21,6 +21,8 @@ internal static class ItemCutter
         }
 
         Prepositions(tokens, text);
+        CompactWords.Mend(tokens);
+        CompactPairs.Mend(tokens);
         PointedWords.Mend(tokens, vocabulary.Tree);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         ShortWords.Mend(tokens, vocabulary.Tree);

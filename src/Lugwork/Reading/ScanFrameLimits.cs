@@ -47,7 +47,8 @@ internal sealed partial class LineScan
     private void ReadSeatTubeSides()
     {
         OutsideInInches();
-        if (Anywhere("t:seattube") < 0)
+        bool tube = Anywhere("t:seattube") >= 0;
+        if (!tube && Anywhere("t:post") < 0)
         {
             return;
         }
@@ -69,6 +70,12 @@ internal sealed partial class LineScan
             bool before = _items[word].Is("m:outside") || _items[word].Is("m:inside") || _items[word].Is("t:inner");
             word = !before && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "id" or "od" or "int" or "ext" && !(i + 2 < _items.Count && _items[i + 2].IsNumber) ? i + 1 : word;
             bool collar = _items[word].Is("m:band") && Anywhere("t:frontmech") < 0 && _fields["seatTubeOutside"].Read(_items[i].Text).Keys.Length == 1;
+            if (!tube && !(collar && Values.TryGetValue("seatTube", out LineFinding? bore) && _items[bore.Last].Value < _items[i].Value && _items[i].Clause - _items[bore.Last].Clause is 0 or 1))
+            {
+                // "Post 30.9, clamp 34.9": beside a post the collar alone says the outside.
+                continue;
+            }
+
             if (_items[word].Is("m:outside") || collar)
             {
                 Take("seatTubeOutside", _items[i].Text, i, i);
