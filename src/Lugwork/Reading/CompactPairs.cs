@@ -13,7 +13,11 @@ internal static class CompactPairs
                 continue;
             }
 
-            if (IsWidth(tokens[i].Value) && IsBehindEnd(tokens, i) && AxleBehind(tokens, i) is > 0 and int axle)
+            if (tokens[i].Value == 116 && BoltBehind(tokens, i) is > 0 and int bolt)
+            {
+                Join(tokens, i, bolt);
+            }
+            else if (IsWidth(tokens[i].Value) && IsBehindEnd(tokens, i) && AxleBehind(tokens, i) is > 0 and int axle)
             {
                 Join(tokens, i, axle);
             }
@@ -45,7 +49,7 @@ internal static class CompactPairs
 
     private static bool IsWidth(decimal value) => value is 100 or 110 or 135 or 142 or 148 or 150 or 157 or 177 or 197;
 
-    private static bool IsAxleWord(string word) => word is "axle" or "ax" or "axe" or "eje" or "asse" or "perno" or "as" or "achse" or "steckachse" or "steekas" or "pasante" or "passante";
+    public static bool IsAxleWord(string word) => word is "axle" or "ax" or "axe" or "eje" or "asse" or "perno" or "as" or "achse" or "steckachse" or "steekas" or "pasante" or "passante";
 
     private static bool IsWidthWord(string word) => word is "width" or "ancho" or "anchura" or "largeur" or "larghezza" or "breedte" or "breite" or "old" or "spacing" or "battuta" or "entraxe" or "einbaubreite" or "inbouwbreedte";
 
@@ -81,6 +85,26 @@ internal static class CompactPairs
         at += round ? 1 : 0;
         return (said || round) && at < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false } && IsAxle(tokens[at].Value) && Ends(tokens, at + 1) ? at : 0;
     }
+
+    /// <summary>"116 mm, M10 bolts", "116 mm, vis M10": the hub of trials, and the bolts that hold it; 0 where they are none.</summary>
+    private static int BoltBehind(List<SpecToken> tokens, int i)
+    {
+        int at = i + 1;
+        at += at < tokens.Count && tokens[at].Text == "mm" ? 1 : 0;
+        at += at < tokens.Count && tokens[at].Is(',') ? 1 : 0;
+        bool said = at < tokens.Count && IsBolt(tokens[at].Text);
+        at += said ? 1 : 0;
+        at += said && at < tokens.Count && tokens[at].Is('.') ? 1 : 0;
+        if (at + 1 >= tokens.Count || tokens[at].Text != "m" || tokens[at + 1] is not { IsNumber: true, Glued: true, Value: 10 } || at < i + 2)
+        {
+            return 0;
+        }
+
+        int behind = at + 2 < tokens.Count && tokens[at + 2].Is('-') ? at + 3 : at + 2;
+        return said || (behind < tokens.Count && IsBolt(tokens[behind].Text)) ? at + 1 : 0;
+    }
+
+    private static bool IsBolt(string word) => word is "bolt" or "bolts" or "vis" or "torn" or "tornillo" or "tornillos" or "viti" or "vite" or "bouten" or "bout" or "schraube" or "schrauben" or "schr" or "boulons";
 
     /// <summary>The width behind an axle: "12, ancho 142"; 0 where it is none.</summary>
     private static int WidthBehind(List<SpecToken> tokens, int i)

@@ -18,6 +18,14 @@ internal static class CompactWords
                 tokens.RemoveRange(i + 1, 2);
             }
 
+            if (i > 3 && tokens[i - 1].IsNumber && tokens[i - 2].Is('x') && tokens[i - 3].IsNumber && CompactPairs.IsAxleWord(tokens[i - 4].Text) && IsSupplied(tokens, i))
+            {
+                // "Rear axle 12x148 incl.": the axle is there, and of the size of its hub.
+                tokens.RemoveRange(i, IsPoint(tokens, i + 1) ? 2 : 1);
+                i--;
+                continue;
+            }
+
             if (tokens[i].Kind == SpecTokenKind.Word && Whole(tokens, i) is { } whole)
             {
                 Say(tokens, i, whole);
@@ -49,6 +57,8 @@ internal static class CompactWords
         "p" when i > 0 && i + 2 < tokens.Count && tokens[i + 1].Is('/') && tokens[i + 1].Glued && tokens[i + 2].Text is "disco" or "disque" or "rotor" or "cubierta" or "tija" or "eje" => "para",
         "to" when i > 0 && i + 1 < tokens.Count && tokens[i + 1].IsNumber && tokens[i - 1].Text is "tyre" or "tyres" or "tire" or "tires" => "max",
         "udh" when IsSupplied(tokens, i + 1) => "udh",
+        "q" when !(i > 0 && tokens[i].Glued && tokens[i - 1].Kind == SpecTokenKind.Word) && Figure(tokens, After(tokens, i + 1)) is >= 120 and <= 220 && !(i > 0 && tokens[i - 1].IsNumber) => "qfactor",
+        "post" when IsPoint(tokens, i + 1) && IsRearBehind(tokens, i) => "posteriore",
         "br" when IsPoint(tokens, i + 1) && i > 0 && Figure(tokens, i - 1) is >= 3 and <= 6 => "branches",
         "asimm" or "asim" when IsPoint(tokens, i + 1) => "asimmetrica",
         "moz" when IsPoint(tokens, i + 1) => "mozzo",
@@ -56,6 +66,7 @@ internal static class CompactWords
         "sa" when IsAxleInGerman(tokens, i) => "steckachse",
         "ax" when IsPoint(tokens, i + 1) && Figure(tokens, i + 2) is 12 or 15 or 20 => "axle",
         "mw" when Figure(tokens, After(tokens, i + 1)) is >= 12 and <= 60 => "maulweite",
+        "schaltaugengew" => "schaltauge",
         "felgenh" or "felgenhoh" => "felgenhohe",
         "h" or "alt" or "prof" when IsPoint(tokens, i + 1) && Figure(tokens, i + 2) is >= 18 and <= 110 && IsBehindRim(tokens, i) => "hauteur",
         "trav" when IsTravel(tokens, i) => "travel",
@@ -69,7 +80,7 @@ internal static class CompactWords
         "sist" when IsPoint(tokens, i + 1) && i > 0 && tokens[i - 1].Text is "max" or "peso" or "del" or "maximo" or "." => "sistema",
         "syst" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && tokens[i + 2].Text is "wt" or "weight" => "system",
         "wt" when i > 0 && (tokens[i - 1].Text is "system" or "max" || (i > 1 && tokens[i - 2].Text == "system")) => "weight",
-        "foro" or "taladro" or "loch" or "trou" or "gat" when !(i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word) && Figure(tokens, After(tokens, i + 1)) is 6.5m or 8.5m => "valvehole",
+        "foro" or "taladro" or "loch" or "trou" or "gat" when !(i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word) && Figure(tokens, After(tokens, i + 1)) is 6.5m or 8.5m && EndsOrBracket(tokens, After(tokens, i + 1) + 1) => "valvehole",
         _ => null,
     };
 
@@ -151,6 +162,15 @@ internal static class CompactWords
         return Figure(tokens, i + 2) is 10 or 12 && i + 3 < tokens.Count && tokens[i + 3].Is('x') && HubWidth(tokens, i + 4);
     }
 
+    /// <summary>"190 QR post. ; ...": behind the width of a hub and the word for its axle, and the last word of the clause.</summary>
+    private static bool IsRearBehind(List<SpecToken> tokens, int i)
+    {
+        bool kind = i > 1 && tokens[i - 1].Text is "qr" or "pp" or "boost";
+        int figure = kind ? i - 2 : -1;
+        figure -= figure > 0 && tokens[figure].Text == "mm" ? 1 : 0;
+        return figure >= 0 && HubWidth(tokens, figure) && Figure(tokens, figure) >= 116 && (i + 2 >= tokens.Count || IsPart(tokens[i + 2]));
+    }
+
     /// <summary>"SA 12", "SA Ø15", "12x142 SA": beside the thickness of an axle or behind the size of a hub.</summary>
     private static bool IsAxleInGerman(List<SpecToken> tokens, int i)
     {
@@ -192,7 +212,7 @@ internal static class CompactWords
         bool english = !width;
         for (int j = 0; j < tokens.Count; j++)
         {
-            if (tokens[j].Text is "axe" or "av" or "ar" or "pivot" or "moyeu" or "fourche" or "axes")
+            if (tokens[j].Text is "axe" or "av" or "ar" or "avant" or "arriere" or "pivot" or "moyeu" or "fourche" or "axes")
             {
                 return false;
             }
@@ -220,6 +240,8 @@ internal static class CompactWords
 
     /// <summary>A sign that parts two things.</summary>
     private static bool IsPart(SpecToken token) => token.Is(';') || token.Is('/') || token.Is('|') || token.Is(',') || token.Is('-') || token.Is('\u2022') || token.Is('\u00B7') || token.Is('+');
+
+    private static bool EndsOrBracket(List<SpecToken> tokens, int i) => Ends(tokens, i) || tokens[i].Is('(');
 
     private static bool Ends(List<SpecToken> tokens, int i)
     {
