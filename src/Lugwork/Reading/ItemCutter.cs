@@ -21,6 +21,8 @@ internal static class ItemCutter
         }
 
         Prepositions(tokens, text);
+        CompactWords.Mend(tokens);
+        CompactPairs.Mend(tokens);
         PointedWords.Mend(tokens, vocabulary.Tree);
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         ShortWords.Mend(tokens, vocabulary.Tree);
@@ -390,7 +392,7 @@ internal static class ItemCutter
 
         // "9f.": the German word for speeds cut short. "30e": a price.
         int cut = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
-        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign))
+        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign || (!tokens[cut + 1].Glued && tokens[cut + 1].Text is "road" or "mtb" or "rennrad" or "strasse" or "kassette" or "kass" or "hg" or "xd" or "xdr" or "freilauf" or "kette")))
         {
             number.Unit = "speed";
             number.End = tokens[cut].End;

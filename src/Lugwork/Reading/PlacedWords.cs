@@ -38,6 +38,9 @@ internal static class PlacedWords
                 case "franzosisch" or "francais" or "francese" or "frances" or "frans" when IsOfThread(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=French");
                     break;
+                case "frans" or "franz" or "francais" or "francese" or "frances" or "french" when IsBeforeOldWidth(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=French");
+                    break;
                 case "englisch" or "anglais" or "inglese" or "ingles" or "engels" or "english" when items[i].Terms.IsEmpty && IsOfThread(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=BSA");
                     break;
@@ -130,6 +133,13 @@ internal static class PlacedWords
     /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign.</summary>
     private static bool IsOfThread(List<SpecItem> items, int i) =>
         i > 1 && (items[i - 1].IsSign(':') || items[i - 1].IsSign('=') || items[i - 1].IsSign('-')) && items[i - 2].Is("t:bb");
+
+    /// <summary>"Frans 68", "franz. 68": right before the width that the old threads are cut in.</summary>
+    private static bool IsBeforeOldWidth(List<SpecItem> items, int i)
+    {
+        int width = i + 1 < items.Count && items[i + 1].IsSign('.') ? i + 2 : i + 1;
+        return items[i].Terms.IsEmpty && width < items.Count && items[width] is { IsNumber: true, Value: 68, Unit: "" or "mm" } && !(width + 1 < items.Count && items[width + 1].IsSign('x'));
+    }
 
     private static bool IsOfBrake(SpecItem item) => item.Is("t:brake") || item.Is("t:caliper") || item.Is("m:disc") || item.Is("m:mounttabs");
 

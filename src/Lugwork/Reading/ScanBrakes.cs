@@ -26,12 +26,18 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (item.Is("m:is") && item is { Text: "standard" or "type" or "norme", IsFraction: true } && i + 1 < _items.Count && _items[i + 1].Kind != SpecTokenKind.Sign && Clause(i, "t:bb"))
+            {
+                // "The bottom bracket standard is 386EVO": a verb.
+                continue;
+            }
+
             if (item.Is("m:is"))
             {
                 bool named = item.End - item.Start > 2 && !(item.End - item.Start < 6 && i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
                 bool code = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
                 bool brake = Clause(i, "t:brake") || Clause(i, "t:rotor") || Clause(i, "t:caliper");
-                if (!code && (named || brake || Alone(i) || AloneBesidePrice(i)))
+                if (!code && (named || brake || Alone(i) || AloneBesidePrice(i) || IsMountOfEnd(i, rear)))
                 {
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
                     if (other < 0)
@@ -126,6 +132,23 @@ internal sealed partial class LineScan
         }
 
         return _items.Count < 12;
+    }
+
+    /// <summary>"PF92 / IS AR / UDH", "15x110; IS; rotor max. 180": alone in its clause with a word for its end, or alone in a line that names a rotor or a brake.</summary>
+    private bool IsMountOfEnd(int at, bool rear)
+    {
+        bool end = false;
+        foreach (SpecItem item in Clauses(_items[at].Clause))
+        {
+            bool own = item.Is(rear ? "m:rear" : "m:front") && !item.IsTopic;
+            end |= own;
+            if (item != _items[at] && item.Kind != SpecTokenKind.Sign && !own)
+            {
+                return false;
+            }
+        }
+
+        return end || ((Anywhere("t:rotor") >= 0 || Anywhere("t:brake") >= 0) && Anywhere("t:headset") < 0 && Anywhere("t:headtube") < 0);
     }
 
     private void TakeMount(string field, bool rear, int mark, bool post)

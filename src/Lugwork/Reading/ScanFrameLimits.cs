@@ -47,7 +47,8 @@ internal sealed partial class LineScan
     private void ReadSeatTubeSides()
     {
         OutsideInInches();
-        if (Anywhere("t:seattube") < 0)
+        bool tube = Anywhere("t:seattube") >= 0;
+        if (!tube && Anywhere("t:post") < 0)
         {
             return;
         }
@@ -69,6 +70,12 @@ internal sealed partial class LineScan
             bool before = _items[word].Is("m:outside") || _items[word].Is("m:inside") || _items[word].Is("t:inner");
             word = !before && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "id" or "od" or "int" or "ext" && !(i + 2 < _items.Count && _items[i + 2].IsNumber) ? i + 1 : word;
             bool collar = _items[word].Is("m:band") && Anywhere("t:frontmech") < 0 && _fields["seatTubeOutside"].Read(_items[i].Text).Keys.Length == 1;
+            if (!tube && !(collar && IsRightBehindPost(i)))
+            {
+                // "Post 30.9, clamp 34.9": beside a post the collar alone says the outside.
+                continue;
+            }
+
             if (_items[word].Is("m:outside") || collar)
             {
                 Take("seatTubeOutside", _items[i].Text, i, i);
@@ -78,6 +85,18 @@ internal sealed partial class LineScan
                 Take("seatTube", _items[i].Text, i, i);
             }
         }
+    }
+
+    /// <summary>"Post 30.9, clamp 34.9": the last figure before is of the post, in this clause or the one before, and a little smaller.</summary>
+    private bool IsRightBehindPost(int i)
+    {
+        int figure = i - 1;
+        while (figure > 0 && figure > i - 6 && !_items[figure].IsNumber)
+        {
+            figure--;
+        }
+
+        return _items[figure].IsNumber && _items[i].Clause - _items[figure].Clause is 0 or 1 && _items[i].Value - _items[figure].Value is > 0 and < 9 && TopicOf(figure) is "t:post";
     }
 
     /// <summary>"Seat tube OD 1-1/4 in", "seat collar 1-3/8": the outside of a seat tube in inches, as it is listed in millimetres.</summary>

@@ -88,6 +88,50 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>A drum in the clause of the holes, or right before it behind a comma.</summary>
+    private bool IsOfDrum(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 5; j--)
+        {
+            if (_items[j].Is("v:BrakeType=drum"))
+            {
+                return !IsDrumOfBody(j) && !Clause(i, "t:rim");
+            }
+
+            if (_items[j].IsNumber || (_items[j].IsTopic && !_items[j].Is("t:hub")) || (_items[j].Clause != _items[i].Clause && !_items[j].IsSign(',')) || _items[j].IsSign(';') || _items[j].IsSign('|'))
+            {
+                return false;
+            }
+        }
+
+        return i + 1 < _items.Count && _items[i + 1].Is("v:BrakeType=drum") && _items[i + 1].Clause == _items[i].Clause && !IsDrumOfBody(i + 1) && !Clause(i, "t:rim");
+    }
+
+    /// <summary>"622x23TC, 32 holes": holes right behind the size of a rim are of the rim; null where a hub or another thing stands between.</summary>
+    private string? HolesByBesideRim(int i)
+    {
+        if (!Values.TryGetValue("beadSeat", out LineFinding? seat) || seat.Last >= i || i - seat.Last > 8 || _items[i].Clause - _items[seat.Last].Clause > 1 || !Values.TryGetValue("rimType", out LineFinding? type) || type.First > seat.Last + 4 || type.First < seat.First)
+        {
+            return null;
+        }
+
+        for (int j = seat.Last + 1; j <= i + 3 && j < _items.Count; j++)
+        {
+            bool later = j > i && _items[j].Clause != _items[i].Clause;
+            if (later)
+            {
+                break;
+            }
+
+            if (j != i && (_items[j].IsTopic || (_items[j].IsNumber && !_items[j].Used) || _items[j].IsSign(';') || _items[j].IsSign('|')))
+            {
+                return null;
+            }
+        }
+
+        return "rimHoles";
+    }
+
     private bool? _namesHoles;
 
     private void ReadHoles()
@@ -113,9 +157,22 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (_items[i].Unit == "holes" && topic is not ("t:rim" or "t:rimholes" or "t:rotor" or "t:valvehole") && IsOfDrum(i))
+            {
+                // "Drum brake hub 36h", "tambour 36 trous": the hub, which has the drum in it.
+                Take("hubHoles", _items[i].Text, i, i);
+                continue;
+            }
+
             if (_items[i].Unit == "holes" && topic is not ("t:hub" or "t:hubholes" or "t:rimholes" or "t:rotor" or "t:brake") && Clause(i, "t:rim") && !Clause(i, "t:hub") && !Clause(i, "t:hubholes") && !Clause(i, "t:valvehole"))
             {
                 Take("rimHoles", _items[i].Text, i, i);
+                continue;
+            }
+
+            if (_items[i].Unit == "holes" && HolesByBesideRim(i) is { } of)
+            {
+                Take(of, _items[i].Text, i, i);
                 continue;
             }
 

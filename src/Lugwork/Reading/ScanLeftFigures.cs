@@ -71,7 +71,11 @@ internal sealed partial class LineScan
 
     /// <summary>PM 6" (160 mm): the rotor of the mount that was read, in the other unit.</summary>
     private bool IsRotorOfMount(int i) =>
-        _items[i].Value >= 140 && _items[i].IsMillimetre && Values.Values.Any(v => _fields[v.Field].Type.Name == nameof(Brakes.BrakeMount) && v.Key.EndsWith("-" + _items[i].Text, StringComparison.Ordinal));
+        IsInchesOfMount(i) || (_items[i].Value >= 140 && _items[i].IsMillimetre && Values.Values.Any(v => _fields[v.Field].Type.Name == nameof(Brakes.BrakeMount) && v.Key.EndsWith("-" + _items[i].Text, StringComparison.Ordinal)));
+
+    /// <summary>PM160 (6"): the same rotor in inches, as it is spoken of.</summary>
+    private bool IsInchesOfMount(int i) =>
+        _items[i] is { IsInch: true, IsFraction: false, Value: 6 or 7 or 8 } && Values.Values.Any(v => _fields[v.Field].Type.Name == nameof(Brakes.BrakeMount) && v.Last < i && i - v.Last <= 3 && (_items[i].Value == 6 ? v.Key.EndsWith("-160", StringComparison.Ordinal) : _items[i].Value == 7 ? v.Key.EndsWith("-180", StringComparison.Ordinal) : v.Key.EndsWith("-200", StringComparison.Ordinal) || v.Key.EndsWith("-203", StringComparison.Ordinal)));
 
     private HashSet<(decimal Value, bool IsFraction)>? _readFigures;
 

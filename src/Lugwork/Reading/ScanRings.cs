@@ -92,7 +92,7 @@ internal sealed partial class LineScan
 
         for (int i = 0; i < _items.Count && !Full; i++)
         {
-            if (!Free(i) || _items[i].IsFraction || !_items[i].IsMillimetre || _items[i].Value is < 50 or > 160 || IsRingOfPair(i))
+            if (!Free(i) || _items[i].IsFraction || !_items[i].IsMillimetre || _items[i].Value is < 50 or > 160 || IsRingOfPair(i) || (i > 0 && _items[i - 1] is { Text: "q", Kind: SpecTokenKind.Word }))
             {
                 continue;
             }

@@ -234,7 +234,7 @@ internal sealed partial class LineScan
             bool behind = i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner")) && _items[i + 1].Clause == _items[i].Clause && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (IsStrange(i + 2) && _items[i + 2].Clause == _items[i].Clause))) && TopicOf(i) is "" or "t:rim" or "t:wheel" or "t:inner" or "n:width" or "t:beadseat" && !IsSeat(_items[i].Value);
             bool bracketed = i + 2 < _items.Count && _items[i + 1].IsSign('(') && (_items[i + 2].Is("m:inside") || _items[i + 2].Is("t:inner")) && TopicOf(i) is "n:width" or "t:rim";
             bool lettered = i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "i", Kind: SpecTokenKind.Word } && _items[i].Unit.Length == 0 && _items[i].Value is >= 15 and <= 45 && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign });
-            if (Free(i) && (_items[word].Is("m:inside") || letter || lettered || bracketed || behind) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !Joins(i) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
+            if (Free(i) && (_items[word].Is("m:inside") || letter || lettered || bracketed || behind) && _items[i].IsMillimetre && _items[i].Value is >= 12 and <= 80 && !(Joins(i) && (JoinsClosely(i) || (i + 2 < _items.Count && _items[i + 2].IsNumber))) && TopicOf(i) is not ("t:hub" or "t:axle" or "t:spacing"))
             {
                 Length("innerWidth", i);
             }

@@ -67,6 +67,11 @@ internal static class SpecFold
             return '>';
         }
 
+        if (c is '\u2A7D' or '\u2A7E')
+        {
+            return c == '\u2A7D' ? '\u2264' : '\u2265';
+        }
+
         if (c is '\u2236' or '\uA789')
         {
             return ':';
