@@ -23,7 +23,7 @@ internal static class Conjunctions
                 figure = -1;
             }
 
-            figure = items[i].IsNumber ? i : figure;
+            figure = items[i].IsNumber || items[i].Terms.Any(t => t[0] == 'v') ? i : figure;
             items[i].Clause += parted;
         }
     }
@@ -31,6 +31,11 @@ internal static class Conjunctions
     /// <summary>An article stands behind, and then in the same clause a figure and the name of a part or of what is measured, in either order.</summary>
     private static bool LeadsToOther(List<SpecItem> items, int and)
     {
+        if (and + 2 < items.Count && items[and].Text is "and" or "und" or "y" or "e" or "et" or "en" && (items[and + 1].Is("t:bb") || items[and + 1].Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal))) && HasFigureBehind(items, and + 1))
+        {
+            return true;
+        }
+
         if (and + 2 >= items.Count || items[and + 1].Kind != SpecTokenKind.Word || !IsArticle(items[and].Text, items[and + 1].Text))
         {
             return false;
@@ -40,11 +45,25 @@ internal static class Conjunctions
         bool figure = false;
         for (int j = and + 2; j < items.Count && j <= and + Near && items[j].Clause == items[and].Clause && !(topic && figure); j++)
         {
-            topic |= items[j].IsTopic;
-            figure |= items[j].IsNumber;
+            topic |= items[j].IsTopic || items[j].Is("m:rear") || items[j].Is("m:front");
+            figure |= items[j].IsNumber || items[j].Is("m:fm") || items[j].Is("m:pm");
         }
 
         return topic && figure;
+    }
+
+    /// <summary>"And bottom bracket 68", "und Thompson-Tretlager in 68 mm": a figure close behind the name, in its clause.</summary>
+    private static bool HasFigureBehind(List<SpecItem> items, int name)
+    {
+        for (int j = name + 1; j < items.Count && j <= name + 3 && items[j].Clause == items[name].Clause; j++)
+        {
+            if (items[j].IsNumber)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"And a", "und die", "en het". "En el" says where in Spanish.</summary>

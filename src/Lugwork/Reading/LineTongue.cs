@@ -10,6 +10,12 @@ internal static class LineTongue
         bool? isGerman = null;
         for (int i = 0; i < items.Count; i++)
         {
+            if (items[i] is { IsNumber: true, Unit: "in", UnitWord: "in", Value: >= 300 })
+            {
+                // "Er gaat maximaal 50-622 in": no inches.
+                items[i].Unit = "";
+            }
+
             if (items[i] is not { Kind: SpecTokenKind.Word, IsFraction: false, Terms.IsEmpty: false })
             {
                 continue;
@@ -18,6 +24,7 @@ internal static class LineTongue
             bool other = items[i].Text switch
             {
                 "of" => !IsBetweenValues(items, i) && (isEnglish ??= IsEnglish(items, 1)),
+                "as" => items[i].Is("t:axle") && (isEnglish ??= IsEnglish(items, 1)),
                 "also" => isGerman ??= IsGerman(items),
                 _ => false,
             };
