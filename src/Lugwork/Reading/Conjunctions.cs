@@ -1,6 +1,6 @@
 namespace Lugwork.Reading;
 
-/// <summary>Parts the clause where "and" leads to another thing with a figure of its own: "15 x 110 Boost and a rim of 25 mm", "146 mm und einen Q-Faktor von 146 mm", "naaf 142 en een zitting van 26,4".</summary>
+/// <summary>Parts the clause where "and" leads to another thing with a figure of its own: "15 x 110 Boost and a rim of 25 mm", "104er Lochkreis und einen Q-Faktor von 146 mm", "naaf 142 en een zitting van 26,4".</summary>
 internal static class Conjunctions
 {
     /// <summary>How far the figure and the word for the other thing may stand behind, in items.</summary>
