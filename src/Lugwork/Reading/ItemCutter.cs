@@ -65,7 +65,7 @@ internal static class ItemCutter
             if (!terms.IsDefault)
             {
                 vocabulary.Tree.Longest(tokens, i, out end);
-                terms = end == i + 1 && token.Text == "is" && IsVerb(text, tokens, i) ? [] : terms;
+                terms = tokens[end - 1].Text == "is" && end <= i + 2 && terms[0] == "m:is" && IsVerb(text, tokens, end - 1) ? [] : terms;
                 items.Add(new() { Kind = SpecTokenKind.Word, Text = token.Text, Start = token.Start, End = tokens[end - 1].End, Glued = token.Glued, Terms = terms, Clause = clause, IsFraction = end - i > 1, Guess = Guess(tokens, i, end, text, vocabulary.Tree) });
                 i = end;
                 diameter = false;
@@ -134,11 +134,13 @@ internal static class ItemCutter
         }
 
         Numbers(items);
+        Conjunctions.Mend(items);
         ExportRows.Mend(items);
         ItemNotes.Mend(items);
         PlacedWords.Mend(items);
         Headings.Mend(items);
         BracketWords.Mend(items);
+        LineTongue.Mend(items);
         TradeTalk.Mend(items, text);
         return items;
     }

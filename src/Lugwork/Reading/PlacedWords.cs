@@ -25,6 +25,9 @@ internal static class PlacedWords
                     items[i] = Word(items[i], "m:nothing");
                     items[i + 2] = Word(items[i + 2], "m:nothing");
                     break;
+                case "pen" when items[i].Terms.IsEmpty && IsPostByLetter(items, i):
+                    items[i] = Word(items[i], "t:post");
+                    break;
                 case "post" when IsPostOfBrake(items, i):
                     items[i] = Word(items[i], "m:pm");
                     break;
@@ -35,11 +38,18 @@ internal static class PlacedWords
                     // "Old 1 inch threaded": an adjective, for no hub is measured in inches over its locknuts.
                     items[i] = Word(items[i], "m:nothing");
                     break;
-                case "franzosisch" or "francais" or "francese" or "frances" or "frans" when IsOfThread(items, i):
+                case "old" when items[i].Is("t:spacing") && i > 0 && items[i - 1].Text is "plain" or "good" or "same" or "ordinary" or "an" or "my" or "very":
+                    // "A plain old 73 mm BSA".
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "franzosisch" or "francais" or "francese" or "frances" or "frans" when !items[i].Is("v:ShellFamily=French") && IsOfThread(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=French");
                     break;
                 case "frans" or "franz" or "francais" or "francese" or "frances" or "french" when IsBeforeOldWidth(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=French");
+                    break;
+                case "schweizerisch" or "suisse" or "svizzero" or "suizo" or "zwitsers" when items[i].Terms.IsEmpty && IsOfThread(items, i):
+                    items[i] = Word(items[i], "v:ShellFamily=Swiss");
                     break;
                 case "englisch" or "anglais" or "inglese" or "ingles" or "engels" or "english" when items[i].Terms.IsEmpty && IsOfThread(items, i):
                     items[i] = Word(items[i], "v:ShellFamily=BSA");
@@ -52,12 +62,43 @@ internal static class PlacedWords
     public static void MendFrame(List<SpecItem> items)
     {
         OfThisFrame(items);
+        WithoutCups(items);
+        bool? band = null;
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "schelle" or "klemme" or "klem" or "collar" or "collier" or "collarino" or "abrazadera" } && !items[i].Is("t:seatclamp") && (band ??= items.Exists(o => o.Is("t:post")) && !items.Exists(o => o.Is("t:frontmech"))) == true)
+            {
+                // "Stütze mit 26,8 und Schelle 30,0".
+                items[i] = Word(items[i], "t:seatclamp");
+            }
+        }
+
         bool? isSpanish = null;
         for (int i = 0; i < items.Count && isSpanish != false; i++)
         {
             if (items[i] is { Kind: SpecTokenKind.Word, Text: "motor" } && IsBeforeShell(items, i) && (isSpanish ??= IsOfBicycleInSpanish(items)))
             {
                 items[i] = Word(items[i], "t:bb");
+            }
+        }
+    }
+
+    /// <summary>"T47 86,5 sin cazoletas": a frame that is sold without the cups of its bottom bracket, which says nothing of the shell.</summary>
+    private static void WithoutCups(List<SpecItem> items)
+    {
+        for (int i = 0; i + 1 < items.Count; i++)
+        {
+            if (!items[i].Is("m:not") || items[i].Text is not ("ohne" or "sans" or "sin" or "senza" or "zonder" or "without"))
+            {
+                continue;
+            }
+
+            int cups = items[i + 1].Text is "les" or "las" or "le" or "the" or "die" or "de" && i + 2 < items.Count ? i + 2 : i + 1;
+            bool bracket = items[cups].Kind == SpecTokenKind.Word && items[cups].Text is "schalen" or "cuvettes" or "cazoletas" or "calotte" or "cups" or "coppe";
+            if (bracket && (cups + 1 >= items.Count || items[cups + 1].Clause != items[cups].Clause || !items[cups + 1].IsNumber) && items.Exists(o => o.Terms.Any(t => t.StartsWith("v:ShellFamily=", StringComparison.Ordinal))) && !items.Exists(o => o.Is("t:headset") || o.Is("t:headtube")))
+            {
+                items[i] = Word(items[i], "m:nothing");
+                items[cups] = Word(items[cups], "m:nothing");
             }
         }
     }
@@ -130,9 +171,35 @@ internal static class PlacedWords
         && (items[i - 1].IsSign(':') || items[i - 1].IsSign('-') || items[i - 1].IsSign('='))
         && (IsOfBrake(items[i - 2]) || (i > 2 && items[i - 2].Kind == SpecTokenKind.Word && (items[i - 2].Is("m:rear") || items[i - 2].Is("m:front") || items[i - 2].Text is "mount" or "type" or "standard") && IsOfBrake(items[i - 3])));
 
-    /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign.</summary>
-    private static bool IsOfThread(List<SpecItem> items, int i) =>
-        i > 1 && (items[i - 1].IsSign(':') || items[i - 1].IsSign('=') || items[i - 1].IsSign('-')) && items[i - 2].Is("t:bb");
+    /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign, or behind a verb; "Frans trapasdraad": right before the name.</summary>
+    private static bool IsOfThread(List<SpecItem> items, int i)
+    {
+        if (i > 1 && (items[i - 1].IsSign(':') || items[i - 1].IsSign('=') || items[i - 1].IsSign('-')) && items[i - 2].Is("t:bb"))
+        {
+            return true;
+        }
+
+        if (i + 1 < items.Count && items[i + 1].Clause == items[i].Clause && items[i + 1].Is("t:bb") && items[i].Text is "frans" or "franzosisch" or "engels" or "englisch" or "zwitsers" or "schweizerisch" && (i == 0 || items[i - 1].Kind == SpecTokenKind.Sign || items[i - 1].Text is "een" or "het" or "met" or "en" or "ein" or "mit" or "und"))
+        {
+            return true;
+        }
+
+        int at = i - 1;
+        while (at > 0 && i - at <= 3 && items[at].Clause == items[i].Clause && items[at].Text is "ist" or "is" or "est" or "es" or "e" or "aber" or "maar" or "mais" or "pero" or "ma" or "also" or "ganz" or "jedoch" or "hingegen" or "but" or "noch" or "nog" or "in" or "en")
+        {
+            at--;
+        }
+
+        bool made = i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Word && items[i + 1].Text is "made" or "brand" or "bike" or "company" or "quality" or "fabrikaat" or "merk" or "hersteller" or "marke";
+        return !made && at >= 0 && at < i && items[at].Is("t:bb") && items[at].Clause == items[i].Clause;
+    }
+
+    /// <summary>"Een pen van 26,8 mm": the Dutch word for a pin, before the size of a seat post.</summary>
+    private static bool IsPostByLetter(List<SpecItem> items, int i)
+    {
+        int size = i + 1 < items.Count && items[i + 1].Text is "van" or "is" ? i + 2 : i + 1;
+        return i > 0 && items[i - 1].Text is "een" or "de" or "en" && size > i + 1 && size < items.Count && items[size] is { IsNumber: true, IsFraction: false, Value: > 25.5m and < 35, Places: 1, Unit: "" or "mm" };
+    }
 
     /// <summary>"Frans 68", "franz. 68": right before the width that the old threads are cut in.</summary>
     private static bool IsBeforeOldWidth(List<SpecItem> items, int i)

@@ -69,7 +69,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            if (Free(j) && _items[j].Unit == "mm" && (_items[j].Value == one || _items[j].Value == other) && Math.Abs(_items[j].Clause - _items[mark].Clause) <= 2 && !JoinsClosely(j) && TopicOf(j) is not ("t:bb" or "t:spacing" or "t:shellbore" or "n:width" or "t:bar" or "t:grip" or "t:inner"))
+            if (Free(j) && _items[j].Unit == "mm" && (_items[j].Value == one || _items[j].Value == other) && Math.Abs(_items[j].Clause - _items[mark].Clause) <= 2 && !JoinsClosely(j) && TopicOf(j) is not ("t:bb" or "t:spacing" or "t:shellbore" or "n:width" or "t:bar" or "t:grip" or "t:inner") && !(_items[j].Clause != _items[mark].Clause && Clauses(_items[j].Clause).Any(o => o.Terms.Any(t => t.StartsWith(FamilyPrefix, StringComparison.Ordinal)))))
             {
                 return j;
             }

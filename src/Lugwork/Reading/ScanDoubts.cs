@@ -105,7 +105,7 @@ internal sealed partial class LineScan
         {
             // A length may be measured; a size by its name may not.
             bool measured = IsMeasureWord(item.Text) && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsMeasuredTube(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
-            measured |= IsMeasureWord(item.Text) && IsOfMeasure(i);
+            measured |= IsMeasureWord(item.Text) && (IsOfMeasure(i) || IsMeasuredAndKnown(i));
             if ((item.Text is "style" or "look" && i + 1 < _items.Count && _items[i + 1].IsSign(':')) || (item.Text == "check" && i + 1 < _items.Count && _items[i + 1].Text is "your" or "fit" or "compatibility"))
             {
                 return null;

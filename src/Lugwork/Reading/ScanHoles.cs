@@ -145,7 +145,15 @@ internal sealed partial class LineScan
 
             string topic = TopicOf(i);
             bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && IsCountOfHoles(i));
-            if (IsCountOfSpokes(i) && Clause(i, "t:hub") != Clause(i, "t:rim"))
+            bool drilledFor = _items[i].Unit.Length == 0 && i > 0 && _items[i - 1].Is("m:drilled") && IsSpokeCount(_items[i].Value) && !Joins(i);
+            if (i > 0 && _items[i - 1].Is("t:rimholes") && _items[i].Unit is "" or "holes" && IsSpokeCount(_items[i].Value) && !Joins(i))
+            {
+                // "Rim drilled for 32".
+                Take("rimHoles", _items[i].Text, i, i);
+                continue;
+            }
+
+            if ((IsCountOfSpokes(i) || drilledFor) && Clause(i, "t:hub") != Clause(i, "t:rim"))
             {
                 Take(Clause(i, "t:hub") ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
                 continue;

@@ -83,7 +83,7 @@ internal sealed partial class LineScan
         {
             foreach (int j in (ReadOnlySpan<int>)[width - step, width + step])
             {
-                if (Free(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && (_items[j].IsMillimetre || (_items[j].IsInch && _items[j].IsFraction)) && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && (TopicOf(j) is "t:axle" || HasMark(j, "m:nutted") || step == 1)))
+                if (Free(j) && !EndsInSpeeds(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && (_items[j].IsMillimetre || (_items[j].IsInch && _items[j].IsFraction)) && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && (TopicOf(j) is "t:axle" || HasMark(j, "m:nutted") || step == 1)))
                     && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 1].Glued && _items[j + 2].IsNumber) && !(j > 1 && _items[j].Glued && _items[j - 1].IsSign('-') && _items[j - 2].IsNumber) && !(j > 0 && (_items[j - 1].IsSign('x') || (_items[j - 1].IsSign('/') && !_items[j - 1].IsFraction) || _items[j - 1].Is("m:hg"))) && !(j + 1 < _items.Count && _items[j + 1].IsSign('/') && !_items[j + 1].IsFraction) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle" || (j + 1 < _items.Count && _items[j + 1].Is("t:axle") && _items[j + 1].Clause == _items[j].Clause) || IsThickness(j) || (step == 1 && _items[j].IsFraction)))
                 {
                     return j;

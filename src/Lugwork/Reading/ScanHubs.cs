@@ -43,6 +43,7 @@ internal sealed partial class LineScan
             }
         }
 
+        HubInClause(rear, found);
         ReadWidths(field, rear, found);
         if (found.Exists(f => f.Width == 132.5m) && found.Exists(f => f.Width is 130 or 135))
         {

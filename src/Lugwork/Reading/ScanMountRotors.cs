@@ -14,7 +14,7 @@ internal sealed partial class LineScan
         int size = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && FigureCount > 1))
+            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && !IsMadeFor(j) && FigureCount > 1))
             {
                 continue;
             }
@@ -30,6 +30,9 @@ internal sealed partial class LineScan
         // "Federgabel 160 Postmount": the travel, where nothing says that the mount is made for it.
         return size >= 0 && (Anywhere("t:fork") is not (>= 0 and int fork) || Clauses(_items[size].Clause).Any(IsDirectWord) || IsBrakeOfFork(fork, mark)) && IsOfMountOnly(_items[size].Clause, size, mark) && (_items[size].Clause == _items[mark].Clause || IsOfMountOnly(_items[mark].Clause, size, mark)) ? size : -1;
     }
+
+    /// <summary>"..., und zwar für 140 mm", "..., et c'est pour du 160": the figure stands right behind the word that says what the mount is made for.</summary>
+    private bool IsMadeFor(int j) => j > 0 && _items[j - 1].Clause == _items[j].Clause && _items[j - 1].Text is "fur" or "for" or "pour" or "para" or "per" or "voor" && Clauses(_items[j].Clause).All(o => o == _items[j] || o.Kind == SpecTokenKind.Sign || IsOfMount(o) || o.Text is "voor");
 
     /// <summary>"Remopname op de vork is post mount, 180": the mount is what the clause is about, and the fork is what it is on.</summary>
     private bool IsBrakeOfFork(int fork, int mark) =>
@@ -76,7 +79,7 @@ internal sealed partial class LineScan
         !item.Is("m:max") && !item.Is("m:min") && !item.Is("m:over") && !item.Is("m:front") && !item.Is("m:or") && !item.Is("m:adapt") && !item.Terms.Any(t => t[0] is 'd' or 'o')
         && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("t:fork") || item.Is("m:nothing")
             || item.Text is "hinterbau" or "s" or "sul" or "su" or "del" or "della" or "la" or "el" or "sur" or "sobre" or "vaina" or "vainas" or "au" or "dem" or "der" or "des" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
-                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida"
+                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "vorgesehen" or "passend" or "zwar" or "genau" or "und" or "and" or "auf" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida"
                 or "takes" or "straight" or "on" or "directly" or "straightaway" or "directement" or "directamente" or "direttamente" or "prend" or "lleva" or "prende" or "rotor" or "disc" or "onto" or "chainstay" or "chainstays" or "stay" or "va" or "nimmt" or "neemt" or "pakt"
                 or "one" or "das" or "dat" or "die" or "een" or "ein" or "eine" or "einen" or "un" or "una" or "une" or "le" or "il" or "vast" or "hangt" or "aan" or "hangs" or "hangt" or "hinten" or "sort" or "kind" or "version" or "variante" or "celui" or "quello");
 }

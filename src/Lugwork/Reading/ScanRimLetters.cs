@@ -99,7 +99,7 @@ internal sealed partial class LineScan
             found = i;
         }
 
-        if (found >= 0)
+        if (found >= 0 && !(rim && !Clause(found, "t:rim") && Clauses(_items[found].Clause).Any(o => o.Terms.Any(t => t.StartsWith("v:BrakeType=", StringComparison.Ordinal)))))
         {
             Take(hub ? "hubHoles" : "rimHoles", _items[found].Text, found, found);
         }

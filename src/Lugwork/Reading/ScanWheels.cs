@@ -93,7 +93,7 @@ internal sealed partial class LineScan
         ValveHoleByDrill();
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i].Unit is "" or "mm" && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
+            if (Free(i) && _items[i].Unit is "" or "mm" && (_items[i].Value < 12 || _items[i].Unit == "mm") && TopicOf(i) == "t:valvehole" && !Values.ContainsKey("valveHole"))
             {
                 Take("valveHole", _items[i].Figure, i, i);
             }

@@ -184,27 +184,6 @@ internal static partial class TradeTalk
     /// <summary>A figure, or a word that is a value or names a part.</summary>
     private static bool SaysValue(SpecItem item) => item.IsNumber || (!item.Terms.IsEmpty && item.Terms[0][0] is 'v' or 't' or 'm' && item.Terms[0] is not ("m:and" or "m:or" or "m:not" or "m:nothing" or "m:to") && item.Text is not ("i" or "a" or "o" or "e" or "u"));
 
-    private static bool IsEnglish(List<SpecItem> items)
-    {
-        int english = 0;
-        foreach (SpecItem item in items)
-        {
-            if (item.Kind != SpecTokenKind.Word)
-            {
-                continue;
-            }
-
-            if (item.Text is "de" or "het" or "een" or "met" or "en" or "voor" or "niet" or "ik" or "zijn" or "van" or "op" or "naar" or "te")
-            {
-                return false;
-            }
-
-            english += item.Text is "the" or "and" or "with" or "it" or "has" or "my" or "you" or "but" or "from" or "by" or "this" or "that" or "for" or "i" ? 1 : 0;
-        }
-
-        return english >= 2;
-    }
-
     private static void Quiet(List<SpecItem> items, int i) =>
         items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause };
 }

@@ -20,7 +20,7 @@ internal static partial class TradeTalk
 
         if (items[i].Text == "of" && i > first && i < last && !(SaysValue(items[i - 1]) && SaysValue(items[i + 1])))
         {
-            return items[i + 1].Text is "use" or "wear" or "riding" or "rust" || (english ??= IsEnglish(items));
+            return items[i + 1].Text is "use" or "wear" or "riding" or "rust" || (english ??= LineTongue.IsEnglish(items, 2));
         }
 
         return false;
