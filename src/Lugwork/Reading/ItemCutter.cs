@@ -33,6 +33,7 @@ internal static class ItemCutter
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
+        SameSize.Mend(tokens);
         Fillers.Mend(tokens, text);
         SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
