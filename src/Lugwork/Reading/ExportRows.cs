@@ -6,17 +6,8 @@ internal static class ExportRows
 {
     private const int FewestCells = 4;
 
-    private static readonly HashSet<string> Articles = new(StringComparer.Ordinal) { "art", "artnr", "artikel", "artikelnummer", "article", "articolo", "articulo", "ref", "reference", "referencia", "referenz", "riferimento", "rif", "cod", "code", "codigo", "codice", "sku", "ean", "gtin", "cb", "barcode", "nr", "no", "num", "nummer", "item", "pos", "position", "sn", "pn", "mpn", "lag", "mag", "loc", "kunde", "cliente", "client", "klant", "customer" };
-
-    private static readonly HashSet<string> Quantities = new(StringComparer.Ordinal) { "stk", "stck", "stuck", "stuks", "st", "stock", "vrd", "voorraad", "menge", "anz", "anzahl", "aantal", "qty", "qte", "qta", "q", "quantity", "quantita", "quantite", "cant", "cantidad", "cdad", "ud", "uds", "unidad", "unidades", "pz", "pezzo", "pezzi", "pc", "pcs", "pce", "pces", "piece", "pieces", "lager", "lagernd", "bestand", "magazzino", "giacenza", "disp", "dispo", "disponibili", "disponibles", "existencias", "almacen", "vpe", "ve", "paar", "paire", "paires", "par", "pares", "paio", "paia", "pair", "pairs", "box", "loc", "fach", "regal", "shelf", "bin", "lagerort", "ort", "estante", "estanteria", "scaffale", "rayon", "etagere", "tray", "pallet", "tag", "best", "karton", "krt", "pck", "pkg", "pack", "packs", "pr", "prs", "set", "sets", "satz", "jgo", "juego", "juegos", "u", "un", "left", "instock", "bilder", "fotos", "photos", "foto", "lot", "los", "reste", "rest", "restan", "rouleau", "rouleaux", "rolle", "rollen", "rol", "rollo", "rollos", "rotolo", "roll", "rolls", "avail", "available" };
-
-    /// <summary>Small words beside a quantity: "in stock 3", "q.tà 7".</summary>
-    private static readonly HashSet<string> Fillers = new(StringComparer.Ordinal) { "en", "in", "auf", "ab", "op", "on", "hand", "of", "ta", "a", "di", "de", "da" };
-
-    private static readonly HashSet<string> Currencies = new(StringComparer.Ordinal) { "eur", "euro", "euros", "chf", "usd", "gbp", "vb", "vhb", "pu", "pvp", "vk", "ek", "uvp", "rrp", "msrp", "preis", "prix", "precio", "prezzo", "prijs", "price", "\u20AC", "\u00A3", "$" };
-
-    /// <summary>Letters in front of the figures of an interface: no code of a shop.</summary>
-    private static readonly HashSet<string> Families = new(StringComparer.Ordinal) { "ec", "zs", "is", "eb", "pf", "bb", "bsa", "t", "m", "pm", "fm", "hg", "ms", "xd", "xdr", "fg", "iso", "etrto", "od", "id", "o", "p", "l", "b", "h", "d", "w", "z", "n", "s", "c", "sr", "bcd", "lk", "pcd", "iscg", "jis", "qr", "ta", "old" };
+    /// <summary>Where a row says in words how many there are, a bare figure of a shell's width is no second quantity.</summary>
+    private const int LeastWidth = 60;
 
     public static void Mend(List<SpecItem> items)
     {
@@ -52,23 +43,27 @@ internal static class ExportRows
             return;
         }
 
-        // "1 ud;290": a sum without its currency, behind how many there are.
-        if (cells.Count > 1 && cells[^1] is { Kind: Cell.Other } last && last.To - last.From == 1 && items[last.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && cells[^2].Kind is Cell.Trade or Cell.Count)
+        // "1 ud;290", "1 st;329;art AD-12": a sum without its currency, behind how many there are.
+        for (int i = 1; i < cells.Count; i++)
         {
-            cells[^1] = last with { Kind = Cell.Trade };
+            if (cells[i] is { Kind: Cell.Other } sum && sum.To - sum.From == 1 && items[sum.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && (i == cells.Count - 1 ? cells[i - 1].Kind is Cell.Trade or Cell.Count : i > cells.Count / 2 && CountsPieces(items, cells[i - 1].From, cells[i - 1].To) && IsTrade(cells[i + 1].Kind)))
+            {
+                cells[i] = sum with { Kind = Cell.Trade };
+            }
         }
 
-        foreach ((int start, int end, _) in cells.FindAll(c => c.To - c.From == 1 && Articles.Contains(items[c.From].Text)))
+        foreach ((int start, int end, _) in cells.FindAll(c => c.To - c.From == 1 && ExportWords.IsArticle(items[c.From].Text)))
         {
             // A column of articles without a number.
             SaysNothing(items, start, end);
         }
 
+        bool said = cells.Exists(c => c.Kind == Cell.Trade && CountsPieces(items, c.From, c.To));
         int quantity = -1;
         for (int i = 1; i < cells.Count; i++)
         {
             bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind));
-            quantity = cells[i].Kind == Cell.Count && beside ? i : quantity;
+            quantity = cells[i].Kind == Cell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
         }
 
         for (int i = 0; i < cells.Count; i++)
@@ -159,13 +154,14 @@ internal static class ExportRows
         {
             SpecItem item = items[i];
             bool first = i == from || (i == from + 1 && items[from].Kind == SpecTokenKind.Sign);
-            article |= (i == from && item.IsSign('#') && to - from > 1) || (first && item.Kind == SpecTokenKind.Word && Articles.Contains(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.'))));
-            money |= Currencies.Contains(item.Text) || (item.IsNumber && item.Unit == "other");
+            article |= (i == from && item.IsSign('#') && to - from > 1) || (first && item.Kind == SpecTokenKind.Word && ExportWords.IsArticle(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.'))));
+            article |= i == from && item.Text == "id" && i + 1 < to && items[i + 1] is { IsNumber: true, Places: 0, Text.Length: >= 4 };
+            money |= ExportWords.IsCurrency(item.Text) || (item.IsNumber && item.Unit == "other");
             numbers += item.IsNumber ? 1 : 0;
-            bool counted = item.Kind == SpecTokenKind.Word && (Quantities.Contains(item.Text) || item.Is("m:stock") || Currencies.Contains(item.Text));
+            bool counted = item.Kind == SpecTokenKind.Word && (ExportWords.IsQuantity(item.Text) || item.Is("m:stock") || ExportWords.IsCurrency(item.Text));
             quantity |= counted;
             words += item.Kind == SpecTokenKind.Word ? 1 : 0;
-            others += item.Kind == SpecTokenKind.Word && !counted && !Fillers.Contains(item.Text) && item.Text.Length > 1 ? 1 : 0;
+            others += item.Kind == SpecTokenKind.Word && !counted && !ExportWords.IsFiller(item.Text) && item.Text.Length > 1 ? 1 : 0;
         }
 
         SpecItem one = items[from];
@@ -182,7 +178,7 @@ internal static class ExportRows
                 : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 0 and <= 99 } ? Cell.Count : Cell.Other;
         }
 
-        if (article || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
+        if (article || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
         {
             return Cell.Trade;
         }
@@ -195,6 +191,50 @@ internal static class ExportRows
 
         return numbers == 0 && words > 0 ? Cell.Words : IsCode(items, from, to) ? Cell.Code : Cell.Other;
     }
+
+    /// <summary>"Stk 14", "7 pcs": a quantity by its word.</summary>
+    private static bool CountsPieces(List<SpecItem> items, int from, int to)
+    {
+        bool word = false;
+        for (int i = from; i < to; i++)
+        {
+            word |= items[i].Kind == SpecTokenKind.Word && ExportWords.IsQuantity(items[i].Text);
+        }
+
+        return word && to - from <= 3;
+    }
+
+    /// <summary>"Lg A7", "est. C4", "Lg 5", "Lg 2-B": a place in the store, where no length is so small or has a letter.</summary>
+    private static bool IsPlace(List<SpecItem> items, int from, int to)
+    {
+        if (items[from].Text is not ("lg" or "est") || to - from is < 2 or > 5)
+        {
+            return false;
+        }
+
+        bool letter = false;
+        SpecItem? number = null;
+        for (int i = from + 1; i < to; i++)
+        {
+            if (items[i].IsNumber)
+            {
+                if (number is not null || items[i] is not { Places: 0, IsFraction: false, Unit: "", Value: <= 99 })
+                {
+                    return false;
+                }
+
+                number = items[i];
+            }
+
+            letter |= items[i] is { Kind: SpecTokenKind.Word, Text.Length: 1 };
+        }
+
+        return number is not null && (letter || (number.Value < 10 && items[from].Text == "lg"));
+    }
+
+    /// <summary>"7-4431": two figures of which the second has four digits are no size.</summary>
+    private static bool IsNumberOfStock(List<SpecItem> items, int from, int to) =>
+        to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "", Text.Length: 4 };
 
     private static bool IsWhole(List<SpecItem> items, int from, int to)
     {
@@ -210,11 +250,11 @@ internal static class ExportRows
     }
 
     /// <summary>Five figures and more, or a nought in front: no size is written so.</summary>
-    private static bool IsLong(SpecItem number) => (number is { IsBroken: true, Text: "" } && number.End - number.Start >= 8) || number is { IsFraction: false, Places: 0, Unit: "" } && (number.Text.Length >= 5 || (number.Text.Length > 2 && number.Text[0] == '0'));
+    private static bool IsLong(SpecItem number) => (number is { IsBroken: true, Places: 0 } && number.End - number.Start >= 7) || number is { IsFraction: false, Places: 0, Unit: "" } && (number.Text.Length >= 5 || (number.Text.Length > 2 && number.Text[0] == '0'));
 
     private static bool IsCode(List<SpecItem> items, int from, int to)
     {
-        if (items[from] is not { Kind: SpecTokenKind.Word } word || to - from is < 2 or > 6 || Families.Contains(word.Text))
+        if (items[from] is not { Kind: SpecTokenKind.Word } word || to - from is < 2 or > 6 || ExportWords.IsFamily(word.Text))
         {
             return false;
         }

@@ -13,6 +13,11 @@ internal static class ItemCutter
     /// <param name="tooMuch">There is more in it than in any line, and the rest was not looked at.</param>
     public static List<SpecItem> Cut(ReadOnlySpan<char> text, SpecVocabulary vocabulary, out bool tooMuch)
     {
+        if (RowSigns.Of(text) is { } row)
+        {
+            text = row;
+        }
+
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tooMuch = tokens.Count > SpecLexer.MostTokens || tokens.Count(t => t.IsNumber) > SpecLexer.MostNumbers;
         if (tooMuch)
@@ -21,6 +26,7 @@ internal static class ItemCutter
         }
 
         Prepositions(tokens, text);
+        RowWords.Mend(tokens);
         CompactWords.Mend(tokens);
         CompactPairs.Mend(tokens);
         PointedWords.Mend(tokens, vocabulary.Tree);
@@ -29,6 +35,7 @@ internal static class ItemCutter
         Misspelt.Mend(tokens, vocabulary.Tree);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
+        SameSize.Mend(tokens);
         Fillers.Mend(tokens, text);
         SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);

@@ -70,8 +70,15 @@ internal static class ItemNotes
             return;
         }
 
+        if (i > 1 && post && (items[i - 1].IsSign(';') || items[i - 1].IsSign('|')) && items[0].Text is "disco" or "dischi" or "rotori" or "rotore" or "perni" or "perno" or "ruote" or "ruota" or "mozzi" or "mozzo")
+        {
+            // "DISCHI;post. 200 mm": of a part that no post goes into.
+            items[i] = Word(items[i], "m:rear");
+            return;
+        }
+
         if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
-            && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+            && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "ruote" or "mozzi" or "cerchi" or "copertoni" or "gomme" or "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
         {
             items[i] = Word(items[i], "m:rear");
         }

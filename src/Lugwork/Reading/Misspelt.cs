@@ -12,8 +12,8 @@ internal static class Misspelt
     /// <summary>Slips in short words, which are no words of any of the six languages.</summary>
     private static readonly FrozenDictionary<string, string> Short = new Dictionary<string, string>
     {
-        ["raer"] = "rear", ["raear"] = "rear", ["frotn"] = "front", ["fornt"] = "front", ["frok"] = "fork", ["fokr"] = "fork", ["tyer"] = "tyre", ["tyrre"] = "tyre", ["whele"] = "wheel", ["wheeel"] = "wheel", ["raod"] = "road", ["bosot"] = "boost", ["cabel"] = "cable", ["fraem"] = "frame", ["rottor"] = "rotor", ["roter"] = "rotor",
-        ["axel"] = "axle", ["naabe"] = "nabe", ["kettte"] = "kette", ["ketet"] = "kette", ["kurbl"] = "kurbel", ["rahmn"] = "rahmen", ["gabbel"] = "gabel", ["lenekr"] = "lenker", ["zuhg"] = "zug",
+        ["raer"] = "rear", ["raear"] = "rear", ["frotn"] = "front", ["fornt"] = "front", ["frok"] = "fork", ["fokr"] = "fork", ["tyer"] = "tyre", ["tyrre"] = "tyre", ["whele"] = "wheel", ["wheeel"] = "wheel", ["raod"] = "road", ["bosot"] = "boost", ["cabel"] = "cable", ["fraem"] = "frame", ["rottor"] = "rotor",
+        ["seet"] = "seat", ["theeth"] = "teeth", ["strok"] = "stroke", ["blid"] = "bild", ["fooot"] = "foto", ["axel"] = "axle", ["naabe"] = "nabe", ["kettte"] = "kette", ["ketet"] = "kette", ["kurbl"] = "kurbel", ["rahmn"] = "rahmen", ["gabbel"] = "gabel", ["lenekr"] = "lenker", ["zuhg"] = "zug",
         ["diske"] = "disque", ["disqe"] = "disque", ["routte"] = "route", ["traversan"] = "traversant",
         ["silin"] = "sillin", ["trasro"] = "trasero", ["trasreo"] = "trasero", ["nucelo"] = "nucleo", ["nuceo"] = "nucleo", ["dientse"] = "dientes", ["routa"] = "ruota", ["rutoa"] = "ruota", ["tealio"] = "telaio",
         ["vrok"] = "vork", ["vokr"] = "vork", ["vegl"] = "velg", ["vleg"] = "velg", ["kabbel"] = "kabel", ["kabell"] = "kabel", ["naff"] = "naaf",
@@ -43,13 +43,21 @@ internal static class Misspelt
                 continue;
             }
 
-            if (IsBehindFigure(tokens, i) && tree.NearUnit(token.Text) is { } unit)
+            if (token.Text == "stoke" && i > 0 && (tokens[i - 1].IsNumber || tokens[i - 1].Text == "mm"))
+            {
+                tokens[i] = token with { Text = "stroke", Meant = "stroke" };
+            }
+            else if (IsBehindFigure(tokens, i) && tree.NearUnit(token.Text) is { } unit)
             {
                 tokens[i] = token with { Text = unit, Meant = unit };
             }
             else if (Short.TryGetValue(token.Text, out string? plain) && tree.Knows(plain))
             {
                 tokens[i] = token with { Text = plain, Meant = plain };
+            }
+            else if (tree.Inflected(token.Text).IsDefault && !OtherWords.Has(token.Text) && ShortSlips.Of(token.Text) is { } near && tree.Knows(near))
+            {
+                tokens[i] = token with { Text = near, Meant = near };
             }
             else if (token.Text.Length < 5 || !tree.Inflected(token.Text).IsDefault || OtherWords.Has(token.Text))
             {

@@ -13,7 +13,7 @@ internal sealed class NearWords
     private const int ShortestOfOther = 8;
 
     /// <summary>The shortest word whose last letter may be missing.</summary>
-    private const int ShortestWithoutEnd = 9;
+    private const int ShortestWithoutEnd = 7;
 
     private const int Longest = 28;
 

@@ -169,6 +169,12 @@ internal sealed partial class LineScan
                 return null;
             }
 
+            // "A rotor of 203 mm", "car valve of 40": no Dutch "or", which has a figure on both its sides.
+            if (item.Text == "of" && IsOfFigure(i))
+            {
+                return null;
+            }
+
             if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number" or "size" or "width" or "diameter" or "length" or "thread" or "instead")
             {
                 return null;

@@ -11,6 +11,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (IsCellBeside(diameter.First + 2))
+        {
+            Length("length", diameter.First + 2);
+            return;
+        }
+
         int found = -1;
         for (int i = 0; i < _items.Count; i++)
         {
@@ -32,6 +38,12 @@ internal sealed partial class LineScan
             Length("length", found);
         }
     }
+
+    /// <summary>"ZADELPEN;31.6;400;zwart": alone in the cell right behind that of the diameter, and a length that posts are sold in.</summary>
+    private bool IsCellBeside(int figure) =>
+        figure < _items.Count && _items[figure] is { IsNumber: true, Used: false, Unit: "", IsFraction: false, Places: 0, Value: >= 250 and <= 600 } && _items[figure].Value % 50 == 0 && IsCellEnd(figure - 1) && IsCellEnd(figure + 1);
+
+    private bool IsCellEnd(int i) => i < _items.Count && (_items[i].IsSign(';') || _items[i].IsSign('|'));
 
     /// <summary>A preposition or verb before a measure.</summary>
     private bool IsMeasured(int i) =>

@@ -62,7 +62,7 @@ internal static class SpelledFractions
 
             text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
             inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
-            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (paired && fraction.StartsWith("1-", StringComparison.Ordinal)) || IsBeforePitch(tokens, i + 1, fraction) || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (fraction is "3/8" or "5/16" && IsOfAxle(tokens, from)) || (paired && fraction.StartsWith("1-", StringComparison.Ordinal)) || IsBeforePitch(tokens, i + 1, fraction) || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
             {
                 best = (i + 1, fraction);
             }
@@ -107,6 +107,20 @@ internal static class SpelledFractions
     /// <summary>"Twenty-six by one and three eighths", "by one and five eighths by one and three eighths": inches of a tyre behind the diameter.</summary>
     private static bool IsOfPair(List<SpecToken> tokens, int from) =>
         from > 1 && SpelledNumbers.IsTimes(tokens[from - 1]) && (tokens[from - 2] is { IsNumber: true, Value: >= 12 and <= 29 } || SpelledNumbers.Small(tokens[from - 2].Text) >= 12 || (from > 3 && tokens[from - 2].Text is "eighths" or "achtel" or "huitiemes" or "octavos" or "ottavi" or "achtste"));
+
+    /// <summary>"Axle three eighths", "de as is drie achtste": an axle with nuts, which is of an inch.</summary>
+    private static bool IsOfAxle(List<SpecToken> tokens, int from)
+    {
+        for (int i = from - 1; i >= 0 && i >= from - 3 && tokens[i].Kind == SpecTokenKind.Word; i--)
+        {
+            if (tokens[i].Text is "axle" or "as" or "achse" or "axe" or "eje" or "asse" or "perno" or "vollachse" or "hohlachse")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>"Five sixteenths by twenty-six", "three eighths by twenty-four": a thread of an axle by its turns an inch.</summary>
     private static bool IsBeforePitch(List<SpecToken> tokens, int behind, string fraction) =>
