@@ -28,6 +28,7 @@ internal static class OtherBike
         Than,
         Behind,
         After,
+        Within,
     }
 
     /// <summary>Where in the text a phrase takes a value away; null where none does.</summary>
@@ -42,7 +43,7 @@ internal static class OtherBike
         for (int i = 0; i < tokens.Count && i < MostTokens; i++)
         {
             since = i > 0 && ends.Contains(tokens[i - 1].End) ? 0 : since == int.MaxValue ? since : since + 1;
-            if (tokens[i].Kind != SpecTokenKind.Word || !Phrases.TryGetValue(tokens[i].Text, out ImmutableArray<Phrase> phrases))
+            if (tokens[i].Kind == SpecTokenKind.Sign || !Phrases.TryGetValue(tokens[i].Text, out ImmutableArray<Phrase> phrases))
             {
                 continue;
             }
@@ -59,6 +60,7 @@ internal static class OtherBike
                 {
                     Place.Before => IsNext(tokens, behind, all),
                     Place.Than => IsNext(tokens, behind, starts),
+                    Place.Within => all.Contains(tokens[i].Start),
                     Place.Ahead => IsNear(tokens, behind, all),
                     Place.Behind => since <= Signs(tokens, i),
                     _ => since <= FarAfter,
@@ -84,7 +86,7 @@ internal static class OtherBike
 
         for (int k = 0; k < phrase.Words.Length; k++)
         {
-            if (tokens[i + k].Kind != SpecTokenKind.Word || tokens[i + k].Text != phrase.Words[k])
+            if (tokens[i + k].Kind == SpecTokenKind.Sign || tokens[i + k].Text != phrase.Words[k])
             {
                 return false;
             }
@@ -146,7 +148,7 @@ internal static class OtherBike
     private static FrozenDictionary<string, ImmutableArray<Phrase>> All()
     {
         Dictionary<string, List<Phrase>> phrases = [];
-        foreach ((Place place, ImmutableArray<string> rows) in new[] { (Place.Before, OtherBikeWords.Before), (Place.Ahead, OtherBikeWords.Ahead), (Place.Than, OtherBikeWords.Than), (Place.Behind, OtherBikeWords.Behind), (Place.After, OtherBikeWords.After) })
+        foreach ((Place place, ImmutableArray<string> rows) in new[] { (Place.Before, OtherBikeWords.Before), (Place.Ahead, OtherBikeWords.Ahead), (Place.Than, OtherBikeWords.Than), (Place.Behind, OtherBikeWords.Behind), (Place.After, OtherBikeWords.After), (Place.Within, OtherBikeWords.Within) })
         {
             foreach (string phrase in rows.SelectMany(r => r.Split(", ")))
             {

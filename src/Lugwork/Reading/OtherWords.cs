@@ -7,7 +7,7 @@ namespace Lugwork.Reading;
 internal static partial class OtherWords
 {
     /// <summary>Words of the trade, which lists for spelling do not have.</summary>
-    private const string OfTheTrade = "kloben krasje krasjes deukje deukjes plekje plekjes cambia cambian cambiano padre madre brosse brossee brosses brossees change changes changer changent charme charmes lekker lekkere cadeau cadeaux";
+    private const string OfTheTrade = "boat boats luck presto schrade kloben krasje krasjes deukje deukjes plekje plekjes cambia cambian cambiano padre madre brosse brossee brosses brossees change changes changer changent charme charmes lekker lekkere cadeau cadeaux";
 
     private static readonly Lazy<HashSet<string>> Words = new(() => new((Encoding.ASCII.GetString(All) + ' ' + OfTheTrade).Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal));
 
