@@ -210,7 +210,8 @@ internal static class ExportRows
         return false;
     }
 
-    private static bool IsBeadSeat(SpecItem number) => number is { Places: 0, Value: 622 or 584 or 559 or 571 or 630 or 635 or 590 or 507 or 406 or 451 or 349 or 355 or 305 };
+    /// <summary>The figure is the bead seat of a tyre.</summary>
+    internal static bool IsBeadSeat(SpecItem number) => number is { Places: 0, Value: 622 or 584 or 559 or 571 or 630 or 635 or 590 or 507 or 406 or 451 or 349 or 355 or 305 };
 
     /// <summary>"100;35;31,80": a size of a post or bar with a nought behind it, where no other figure of the row has a comma.</summary>
     private static bool IsSizeAsPrice(List<SpecItem> items, SpecItem price) =>
