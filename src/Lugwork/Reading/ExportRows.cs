@@ -174,11 +174,11 @@ internal static class ExportRows
         if (numbers == 1 && words == 0 && one.IsNumber && to - from == 1)
         {
             return IsLong(one) || one.Unit == "other" ? Cell.Trade
-                : one is { Places: 2, IsFraction: false, Unit: "" } ? Cell.Price
-                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 0 and <= 99 } ? Cell.Count : Cell.Other;
+                : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? Cell.Other : Cell.Price
+                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? Cell.Count : Cell.Other;
         }
 
-        if (article || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
+        if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
         {
             return Cell.Trade;
         }
@@ -236,6 +236,27 @@ internal static class ExportRows
     private static bool IsNumberOfStock(List<SpecItem> items, int from, int to) =>
         to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "", Text.Length: 4 };
 
+    /// <summary>"REF 30.9", "art 37-622", "ref 12x148": what stands behind the word is written as no article is.</summary>
+    private static bool IsOfInterface(List<SpecItem> items, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if ((items[i].IsNumber && (items[i].Places == 1 || items[i].IsFraction)) || (items[i].IsSign('x') && i + 1 < to && items[i + 1].IsNumber) || (items[i].IsNumber && i > from + 1 && i == to - 1 && IsBeadSeat(items[i]) && items[i - 1].IsSign('-') && items[i - 2].IsNumber))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>The figure is the bead seat of a tyre.</summary>
+    internal static bool IsBeadSeat(SpecItem number) => number is { Places: 0, Value: 622 or 584 or 559 or 571 or 630 or 635 or 590 or 507 or 406 or 451 or 349 or 355 or 305 };
+
+    /// <summary>"100;35;31,80": a size of a post or bar with a nought behind it, where no other figure of the row has a comma.</summary>
+    private static bool IsSizeAsPrice(List<SpecItem> items, SpecItem price) =>
+        price.Value is 25.4m or 27.2m or 30.9m or 31.6m or 31.8m && !items.Exists(i => i != price && i.IsNumber && (i.Places > 0 || i.IsFraction));
+
     private static bool IsWhole(List<SpecItem> items, int from, int to)
     {
         for (int i = from; i < to; i++)
@@ -265,6 +286,12 @@ internal static class ExportRows
         {
             if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-')) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
             {
+                return false;
+            }
+
+            if (i > from + 2 && i == to - 1 && items[i].IsNumber && IsBeadSeat(items[i]) && items[i - 1].IsSign('-') && items[i - 2].IsNumber)
+            {
+                // "TY-37-622".
                 return false;
             }
 

@@ -5,6 +5,16 @@ internal sealed partial class LineScan
 {
     private void OtherMeanings()
     {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            // "30.9 pcs", "12x148 stk": no count is written so.
+            if (_items[i].IsNumber && _items[i].UnitWord is "pcs" or "pc" or "stk" or "stuck" or "stuks" or "uds" or "ud" or "pz" or "pezzi" or "pieces" && (_items[i] is { Places: 1, Value: > 6 and < 60 } || _items[i].IsFraction || (i > 1 && (_items[i - 1].IsSign('x') || _items[i - 1].IsSign('-')) && _items[i - 2].IsNumber)))
+            {
+                Several("", [], i, i, "a count that is written like a size");
+                return;
+            }
+        }
+
         foreach (LineFinding value in Values.Values)
         {
             string? reason = OtherMeaning(value);
@@ -35,6 +45,7 @@ internal sealed partial class LineScan
         "innerWidth" when IsInsideOfOther(value) => "the inside can be of another thing",
         "frontBrake" when _slot == Slot.Fork && value.Last + 1 == _items.Count - 1 && _items[^1].Is("t:caliper") => "the mount can be the one of a caliper",
         "frontBrake" when _slot == Slot.Fork && value.First + 1 < value.Last && _items[value.First + 1].Is("t:caliper") && _items[value.First + 2].IsNumber => "the mount can be the one of a caliper",
+        "spindle" when value.Key == "square-JIS" && HasOtherTaper() => "both tapers are named",
         "boltCircle" when Anywhere("d:gone") >= 0 => "the bolts are no longer there",
         "steererShape" when Anywhere("t:steerer") < 0 && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "lame" or "blades" or "legs" or "scheiden" or "fourreaux" or "foderi" or "steli" or "patas" or "poten" or "beine") => "what tapers can be the legs",
         "steerer" when value.First > 0 && _items[value.First - 1].Is("n:bottle") => "the thread can be one of eyelets",
@@ -47,6 +58,20 @@ internal sealed partial class LineScan
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
+
+    /// <summary>"JIS / ISO": the word of the other square taper, which is no number of a standard and is not denied.</summary>
+    private bool HasOtherTaper()
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (_items[i].Text == "iso" && !(i + 1 < _items.Count && _items[i + 1].IsNumber && _items[i + 1].Value > 1000) && !(i > 0 && (_items[i - 1].Is("m:not") || _items[i - 1].Is("m:pas") || _items[i - 1].Text is "not" or "no" or "non" or "nicht" or "kein" or "pas" or "niet" or "geen")))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>A second length that a crank can have.</summary>
     private bool HasOtherLength(LineFinding value)
@@ -177,7 +202,8 @@ internal sealed partial class LineScan
         bool beside = FigureCount == 1 && value.First > 0 && (_items[value.First - 1].Is("t:inner") || _items[value.First - 1].Is("m:inside"));
         bool sides = _items.Exists(o => o.Is("m:outside")) && _items.Exists(o => o.Is("m:inside") || o.Is("t:inner")) && _items.Exists(o => o.IsNumber && o.Value is > 20 and < 40 && o.Value != _items[value.First].Value);
         bool steerer = value.Last + 1 < _items.Count && _items[value.Last + 1].Text is "sterzo" or "direccion" or "steuersatz" or "balhoofd";
-        return sides || beside || steerer;
+        bool clamp = value.First > 0 && _items[value.First - 1].Kind == SpecTokenKind.Word && _items[value.First - 1].Text is "klemme" or "sattelklemme" or "clamp" or "collar" or "collier" or "abrazadera" or "collarino" or "klem" or "zadelklem";
+        return sides || beside || steerer || clamp;
     }
 
     /// <summary>"Via cable TV", "nessun filo scoperto", "Faltmantel Jacke", "glue for tubular": a value that was read from words alone, a word that is not known right behind it or a thing that it is for before it.</summary>

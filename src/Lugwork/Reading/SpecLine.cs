@@ -54,7 +54,20 @@ public sealed class SpecLine
     /// <param name="vocabulary">The words to read by; those of the library where left out.</param>
     public static SpecLine Read(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary = null)
     {
-        return PageText.Decode(text, out string plain, out int[] at) ? ReadPlain(hint, plain, vocabulary).At(at, text) : ReadPlain(hint, text, vocabulary);
+        return PageText.Decode(text, out string plain, out int[] at) ? ReadSure(hint, plain, vocabulary).At(at, text) : ReadSure(hint, text, vocabulary);
+    }
+
+    /// <summary>What was read, unless the line says that it is of another thing, or hearsay.</summary>
+    private static SpecLine ReadSure(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
+    {
+        SpecLine line = ReadPlain(hint, text, vocabulary);
+        if (line.Values.IsEmpty || OtherBike.Of(text, line.Values) is not { } span)
+        {
+            return line;
+        }
+
+        SpecDoubt doubt = new() { Kind = SpecDoubtKind.Ambiguous, Slot = line.Slot, Reason = "the words beside it speak of another part, or do not vouch for it", Span = span, Words = text[span.Start..span.End].ToString() };
+        return new(line.Slot, [], [doubt], []);
     }
 
     private static SpecLine ReadPlain(Slot? hint, ReadOnlySpan<char> text, SpecVocabulary? vocabulary)
