@@ -22,7 +22,7 @@ internal sealed partial class LineScan
 
             bool slash = IsJoinedAxle(i, rear);
             int second = i + 2;
-            if (slash || (Pair(i, out second) && !InTriple(i)))
+            if (slash || (Pair(i, out second) && !InTriple(i)) || IsPairInWords(i, rear, out second))
             {
                 decimal a = _items[i].Value;
                 decimal b = _items[second].Value;
@@ -101,7 +101,7 @@ internal sealed partial class LineScan
         int boost = Near(first, last, "m:boost");
         int road = boost > 0 && _items[boost - 1].Is("m:road") ? boost - 1 : boost >= 0 && boost + 1 < _items.Count && _items[boost + 1].Is("m:road") && !(boost + 2 < _items.Count && _items[boost + 2].IsTopic) ? boost + 1 : -1;
         int narrow = Near(first, last, "m:dh");
-        narrow = !rear && narrow >= 0 && _items[narrow].Text is "dh" or "downhill" ? -1 : narrow;
+        narrow = narrow >= 0 && ((!rear && _items[narrow].Text is "dh" or "downhill") || (width is not (150 or 157) && IsRideDown(narrow))) ? -1 : narrow;
         int wide = Near(first, last, "m:wideflange");
         int pre = Near(first, last, "m:preboost");
         List<string> words = [];
