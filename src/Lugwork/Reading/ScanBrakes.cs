@@ -169,6 +169,7 @@ internal sealed partial class LineScan
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;
+        size = size < 0 ? RotorAmong(mark, post) : size;
         size = _items[mark].Is("t:caliper") ? -1 : size;
         if (size < 0 && !post && !rear && RotorsOfFork() is >= 0 and int both)
         {
@@ -189,6 +190,12 @@ internal sealed partial class LineScan
         {
             FieldReading any = _fields[field].Read(post ? "post mount" : "flat mount");
             Several(field, any.Keys.Length > 1 ? any.Keys : post ? ["PM-140", "PM-160", "PM-180", "PM-200", "PM-203"] : rear ? ["FM-rear-140", "FM-rear-160"] : ["FM-front-140", "FM-front-160"], mark, mark, "the rotor size that tells the mounts of this name apart is not said");
+            return;
+        }
+
+        if (IsByAdapter(size))
+        {
+            Several(field, [], Math.Min(mark, size), Math.Max(mark, size), "the rotor is the one that an adapter makes room for");
             return;
         }
 
