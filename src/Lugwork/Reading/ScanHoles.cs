@@ -69,6 +69,14 @@ internal sealed partial class LineScan
         return true;
     }
 
+    /// <summary>"Llanta taladrada a 32", "forato 32", "percée en 36", "drilled 32": a count right behind the word for drilling.</summary>
+    private bool IsDrilledTo(int i)
+    {
+        int word = i > 1 && IsJoiningWord(_items[i - 1]) ? i - 2 : i - 1;
+        return _items[i] is { Unit: "", IsFraction: false, Value: 16 or 18 or 20 or 21 or 24 or 28 or 32 or 36 or 40 or 48 } && word >= 0 && _items[word].Clause == _items[i].Clause && IsDrilledWord(_items[word].Text) && !Joins(i)
+            && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && (_items[i + 1].Is("m:or") || _items[i + 1].IsTopic));
+    }
+
     /// <summary>"28 radios", "32 spoke", "32L": a count of spokes or the German letter for holes.</summary>
     private bool IsCountOfSpokes(int i) =>
         _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
@@ -100,7 +108,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && IsCountOfHoles(i));
+            bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && (IsCountOfHoles(i) || IsDrilledTo(i)));
             if (IsCountOfSpokes(i) && Clause(i, "t:hub") != Clause(i, "t:rim"))
             {
                 Take(Clause(i, "t:hub") ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
