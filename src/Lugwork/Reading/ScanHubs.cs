@@ -115,7 +115,7 @@ internal sealed partial class LineScan
         Say(words, qr, "QR");
         Say(words, thru, "thru");
         Say(words, nutted, "nutted");
-        Say(words, Near(first, last, "m:tandem"), "tandem");
+        Say(words, Near(first, last, "m:tandem") is >= 0 and int tandem && (_items[tandem].Clause == _items[last].Clause || width is 140 or 145 or 160) ? tandem : -1, "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
         if (road < 0 && !rear && width == 110 && axle == 12)
