@@ -193,12 +193,6 @@ internal sealed partial class LineScan
             return;
         }
 
-        if (IsByAdapter(size))
-        {
-            Several(field, [], Math.Min(mark, size), Math.Max(mark, size), "the rotor is the one that an adapter makes room for");
-            return;
-        }
-
         decimal value = _items[size].Value;
         string rotor = _items[size].IsInch || value < 10 ? value switch { 5 => "140", 6 => "160", 7 => "180", 8 => "203", _ => "" } : _items[size].Text;
         int last = size;

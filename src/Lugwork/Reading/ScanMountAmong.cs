@@ -43,20 +43,6 @@ internal sealed partial class LineScan
         return made && rotor && ends && Anywhere("m:adapt") < 0 && Anywhere("m:max") < 0 && _slot != Slot.Fork ? size : -1;
     }
 
-    /// <summary>"Takes a 160 rotor with an adapter": the mount itself is for another one.</summary>
-    private bool IsByAdapter(int size)
-    {
-        for (int j = size + 1; j + 1 < _items.Count && j <= size + 4 && _items[j].Clause == _items[size].Clause && !_items[j].IsNumber; j++)
-        {
-            if (SetAside.IsWith(_items[j]) && (_items[j + 1].Is("m:adapt") || (j + 2 < _items.Count && _items[j + 2].Is("m:adapt") && _items[j + 1].Text is "an" or "a" or "the" or "einem" or "dem" or "un" or "una" or "l" or "een")))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
     private static bool IsMadeFor(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && item.Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "gemaakt" or "bedoeld" or "ausgelegt" or "gemacht" or "designed" or "made" or "takes" or "prend" or "prende" or "nimmt" or "neemt" or "passe" or "accepte";
 }

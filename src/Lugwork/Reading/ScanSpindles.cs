@@ -122,7 +122,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && i < Reach; i++)
         {
-            if (_items[i].Is("t:crank"))
+            if (_items[i].Is("t:crank") || (_slot == Slot.Crankset && _items[i].Is("t:bb") && _items[i].Text is "pedalier"))
             {
                 int at = i + 1;
                 at += at < _items.Count && IsJoiningWord(_items[at]) && !_items[at].Is(use) ? 1 : 0;
