@@ -33,6 +33,7 @@ internal static class ItemCutter
         OtherSpelling.Mend(tokens, text, vocabulary.Tree);
         ShortWords.Mend(tokens, vocabulary.Tree);
         Misspelt.Mend(tokens, vocabulary.Tree);
+        ShortWords.Bracketed(tokens);
         TickBoxes.Mend(tokens);
         SaidTwice.Mend(tokens, vocabulary.Tree);
         SameSize.Mend(tokens);

@@ -158,11 +158,14 @@ internal sealed partial class LineScan
     {
         int topics = 0;
         int skipped = 0;
+        bool beyond = false;
         for (int j = at + 1; j < _items.Count && j <= at + 8; j++)
         {
             topics += _items[j].IsTopic && TopicIn(_items[j]) is not ("t:bb" or "t:thread" or "n:width" or "t:inner") && _items[j].Text is not ("largo" or "larga") ? 1 : 0;
-            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1 + skipped)
+            beyond |= IsAndWord(_items[j]);
+            if (topics > 0 || _items[j].Clause > _items[at].Clause + 1 + skipped || (beyond && (_items[j].Is("m:rear") || IsHold(_items[j]))))
             {
+                // "386EVO et l'arrière reste en 135": the width of the rear end.
                 break;
             }
 

@@ -192,6 +192,7 @@ internal sealed partial class LineScan
         }
 
         size = size < 0 ? RotorBeside(mark, post) : size;
+        size = size < 0 ? RotorAmong(mark, post) : size;
         size = _items[mark].Is("t:caliper") ? -1 : size;
         if (size < 0 && !post && !rear && RotorsOfFork() is >= 0 and int both)
         {

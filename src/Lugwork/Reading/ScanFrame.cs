@@ -33,7 +33,7 @@ internal sealed partial class LineScan
         HangerMount();
         Words("ChainGuideMount", "chainGuideTabs", i => _items[i].Is("v:ChainGuideMount=ISCG05") || _items[i].Is("v:ChainGuideMount=ISCG") || _items[i].Is("v:ChainGuideMount=ISCG|ISCG05"));
         Words("RearTriangle", "rearTriangle", i => !OpensToOneSide(i));
-        Words("DropoutSlot", "rearDropout", i => _items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i) || IsBesideSlot(i));
+        Words("DropoutSlot", "rearDropout", i => !IsTubeAcross(i) && (_items[i].IsFraction || Clause(i, "t:spacing") || AloneInClause(i) || IsBesideSlot(i)));
         Words("CrownType", "forkCrowns", i => CrownSaid(i) && (_items[i] is not { Text: "una" } || Anywhere("t:travel") >= 0) && IsPlainAround(i) && !ComesWithIt());
         Words("CrownsAllowed", "forkCrowns", i => IsPlainAround(i) && !ComesWithIt());
         ForkByLimit();

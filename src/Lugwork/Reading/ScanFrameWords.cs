@@ -17,6 +17,18 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"Altezza 56 cm - orizzontale 565 mm": the bare word and a length is a top tube that is measured level.</summary>
+    private bool IsTubeAcross(int i)
+    {
+        int at = i + 1;
+        while (at < _items.Count && at <= i + 3 && (_items[at].IsSign(':') || _items[at].IsSign('=') || IsJoiningWord(_items[at])))
+        {
+            at++;
+        }
+
+        return !_items[i].IsFraction && at < _items.Count && _items[at] is { IsNumber: true, Value: (>= 400 and <= 700) or (>= 40 and <= 70) };
+    }
+
     /// <summary>"Single crown fork not included", "with dual crown fork included": what the frame is sold with or without says nothing of what it allows.</summary>
     private bool ComesWithIt() => Anywhere("d:kit") >= 0 || _denied.Exists(d => d.Is("d:kit"));
 

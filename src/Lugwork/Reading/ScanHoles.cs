@@ -69,6 +69,52 @@ internal sealed partial class LineScan
         return true;
     }
 
+    /// <summary>"Llanta taladrada a 32", "forato 32", "percée en 36", "drilled 32": a count right behind the word for drilling.</summary>
+    private bool IsDrilledTo(int i)
+    {
+        int word = i > 1 && IsJoiningWord(_items[i - 1]) ? i - 2 : i - 1;
+        return _items[i] is { Unit: "", IsFraction: false, Value: 16 or 18 or 20 or 21 or 24 or 28 or 32 or 36 or 40 or 48 } && word >= 0 && _items[word].Clause == _items[i].Clause && IsDrilledWord(_items[word].Text) && !Joins(i)
+            && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && (_items[i + 1].Is("m:or") || _items[i + 1].IsTopic));
+    }
+
+    /// <summary>"Cerchio da 36 fori montato su un mozzo da 141", "mozzo 148x12 e cerchio 584x25TSS a 32 fori": the holes follow the one, and the other has a figure of its own or stands well behind them. "Hub and rim 32 holes" are of both.</summary>
+    private bool IsOfOneOfTwo(int i)
+    {
+        int link = Link(i);
+        if (link < 0 || link > i || _items[link].Clause != _items[i].Clause)
+        {
+            return false;
+        }
+
+        string other = _items[link].Is("t:hub") ? "t:rim" : "t:hub";
+        bool found = false;
+        bool figure = false;
+        for (int j = link - 1; j >= 0 && j >= link - Reach && _items[j].Clause == _items[i].Clause; j--)
+        {
+            figure |= _items[j].IsNumber;
+            if (_items[j].Is(other))
+            {
+                found = true;
+                break;
+            }
+        }
+
+        if (found)
+        {
+            return figure && !(i + 1 < _items.Count && _items[i + 1].Is(other)) && !(i + 2 < _items.Count && _items[i + 2].Is(other));
+        }
+
+        for (int j = i + 1; j < _items.Count && j <= i + Reach && _items[j].Clause == _items[i].Clause; j++)
+        {
+            if (_items[j].Is(other))
+            {
+                return j > i + 2 && _items[i + 1].Text is not ("hub" or "rim");
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"28 radios", "32 spoke", "32L": a count of spokes or the German letter for holes.</summary>
     private bool IsCountOfSpokes(int i) =>
         _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
@@ -144,7 +190,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && IsCountOfHoles(i));
+            bool holes = _items[i].Unit == "holes" || (topic is "t:hub" or "t:rim" && (IsCountOfHoles(i) || IsDrilledTo(i)));
             bool drilledFor = _items[i].Unit.Length == 0 && i > 0 && _items[i - 1].Is("m:drilled") && IsSpokeCount(_items[i].Value) && !Joins(i);
             if (i > 0 && _items[i - 1].Is("t:rimholes") && _items[i].Unit is "" or "holes" && IsSpokeCount(_items[i].Value) && !Joins(i))
             {
@@ -153,7 +199,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if ((IsCountOfSpokes(i) || drilledFor) && Clause(i, "t:hub") != Clause(i, "t:rim"))
+            if ((drilledFor && Clause(i, "t:hub") != Clause(i, "t:rim")) || (IsCountOfSpokes(i) && Clause(i, "t:hub") != (Clause(i, "t:rim") || Clause(i, "t:rimholes") || Clause(i, "m:drilled"))))
             {
                 Take(Clause(i, "t:hub") ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
                 continue;
@@ -181,6 +227,12 @@ internal sealed partial class LineScan
             if (_items[i].Unit == "holes" && HolesByBesideRim(i) is { } of)
             {
                 Take(of, _items[i].Text, i, i);
+                continue;
+            }
+
+            if (_items[i].Unit == "holes" && topic is "t:hub" or "t:rim" && IsOfOneOfTwo(i))
+            {
+                Take(topic == "t:hub" ? "hubHoles" : "rimHoles", _items[i].Text, i, i);
                 continue;
             }
 

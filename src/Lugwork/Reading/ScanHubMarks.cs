@@ -83,7 +83,7 @@ internal sealed partial class LineScan
         {
             foreach (int j in (ReadOnlySpan<int>)[width - step, width + step])
             {
-                if (Free(j) && !EndsInSpeeds(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && (_items[j].IsMillimetre || (_items[j].IsInch && _items[j].IsFraction)) && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && (TopicOf(j) is "t:axle" || HasMark(j, "m:nutted") || step == 1)))
+                if (Free(j) && !EndsInSpeeds(j) && !IsOfSpeeds(j) && Math.Abs(_items[j].Clause - _items[width].Clause) <= 2 && (_items[j].IsMillimetre || (_items[j].IsInch && _items[j].IsFraction)) && (Array.IndexOf(AxleSizes, _items[j].Value) >= 0 || (_items[j].IsFraction && _items[j].Value is 0.375m or 0.3125m && (TopicOf(j) is "t:axle" || HasMark(j, "m:nutted") || step == 1)))
                     && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 1].Glued && _items[j + 2].IsNumber) && !(j > 1 && _items[j].Glued && _items[j - 1].IsSign('-') && _items[j - 2].IsNumber) && !(j > 0 && (_items[j - 1].IsSign('x') || (_items[j - 1].IsSign('/') && !_items[j - 1].IsFraction) || _items[j - 1].Is("m:hg"))) && !(j + 1 < _items.Count && _items[j + 1].IsSign('/') && !_items[j + 1].IsFraction) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && (HubMark(j) >= 0 || TopicOf(j) is "t:axle" || (j + 1 < _items.Count && _items[j + 1].Is("t:axle") && _items[j + 1].Clause == _items[j].Clause) || IsThickness(j) || (step == 1 && _items[j].IsFraction)))
                 {
                     return j;
@@ -92,6 +92,26 @@ internal sealed partial class LineScan
         }
 
         return -1;
+    }
+
+    /// <summary>"Le bruit est superbe en descente": what it is ridden on, which is no width of a flange.</summary>
+    private bool IsRideDown(int i) => _items[i].Text is "descente" or "descenso" or "discesa" or "afdaling" || (_items[i].Text is "de" or "da" && _items[i].IsFraction);
+
+    /// <summary>"HG para 8, 9 y 10 velocidades": one of several numbers of sprockets, of which the last has the word behind it.</summary>
+    private bool IsOfSpeeds(int i)
+    {
+        if (_items[i] is not { Unit: "" or "speed", IsFraction: false, Value: >= 5 and <= 14 })
+        {
+            return false;
+        }
+
+        int at = i;
+        while (at < i + 10 && at + 2 < _items.Count && _items[at].Unit is not "speed" && IsListSign(at + 1) && _items[at + 2] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 14 })
+        {
+            at += 2;
+        }
+
+        return _items[at].Unit == "speed" || (at > i && at + 1 < _items.Count && _items[at + 1].Is("u:speed"));
     }
 
     private static bool IsHubWidth(decimal width, bool rear)

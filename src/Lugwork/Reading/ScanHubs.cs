@@ -22,7 +22,7 @@ internal sealed partial class LineScan
 
             bool slash = IsJoinedAxle(i, rear);
             int second = i + 2;
-            if (slash || (Pair(i, out second) && !InTriple(i)))
+            if (slash || (Pair(i, out second) && !InTriple(i)) || IsPairInWords(i, rear, out second))
             {
                 decimal a = _items[i].Value;
                 decimal b = _items[second].Value;
@@ -102,7 +102,7 @@ internal sealed partial class LineScan
         int boost = Near(first, last, "m:boost");
         int road = boost > 0 && _items[boost - 1].Is("m:road") ? boost - 1 : boost >= 0 && boost + 1 < _items.Count && _items[boost + 1].Is("m:road") && !(boost + 2 < _items.Count && _items[boost + 2].IsTopic) ? boost + 1 : -1;
         int narrow = Near(first, last, "m:dh");
-        narrow = !rear && narrow >= 0 && _items[narrow].Text is "dh" or "downhill" ? -1 : narrow;
+        narrow = narrow >= 0 && ((!rear && _items[narrow].Text is "dh" or "downhill") || (width is not (150 or 157) && IsRideDown(narrow))) ? -1 : narrow;
         int wide = Near(first, last, "m:wideflange");
         int pre = Near(first, last, "m:preboost");
         List<string> words = [];
@@ -116,7 +116,7 @@ internal sealed partial class LineScan
         Say(words, qr, "QR");
         Say(words, thru, "thru");
         Say(words, nutted, "nutted");
-        Say(words, Near(first, last, "m:tandem"), "tandem");
+        Say(words, Near(first, last, "m:tandem") is >= 0 and int tandem && (_items[tandem].Clause == _items[last].Clause || width is 140 or 145 or 160) ? tandem : -1, "tandem");
         Say(words, Near(first, last, "m:flex"), "flex");
         Say(words, road, "road");
         if (road < 0 && !rear && width == 110 && axle == 12)

@@ -24,6 +24,10 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Full; i++)
         {
             UnitBefore(i);
+            if (i + 1 < _items.Count && Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 150 and <= 450 } && _items[i + 1].Text is "livres" && TopicOf(i) is "t:systemweight" or "t:loadlimit" or "t:riderweight" or "t:limit")
+            {
+                _items[i].Unit = "lb";
+            }
 
             if (!Free(i) || _items[i].Unit is not ("kg" or "lb"))
             {
@@ -45,6 +49,7 @@ internal sealed partial class LineScan
                 : (sum.Rider && sum.Luggage) || sum.Load ? "loadLimit"
                 : sum.Rider ? "riderLimit"
                 : null;
+            field = field == "loadLimit" && !(sum.Rider || sum.Luggage) && SaysSystem(i) ? "systemLimit" : field;
             if (field == "loadLimit" && !(sum.Rider || sum.Luggage || SaysOfWhom(i)) && FindMark(i, "m:anyload", 1) is >= 0 and int load && _fields.ContainsKey(field))
             {
                 Several(field, [], Math.Min(i, load), Math.Max(i, load), "the line does not say whether the load is of rider and luggage or of all together");
@@ -54,6 +59,20 @@ internal sealed partial class LineScan
                 Mass(field, i);
             }
         }
+    }
+
+    /// <summary>"Charge max. système 300 lb": the limit of bicycle, rider and luggage together, whatever it is called.</summary>
+    private bool SaysSystem(int i)
+    {
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
+        {
+            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text is "system" or "systeme" or "sistema" or "systeem")
+            {
+                return true;
+            }
+        }
+
+        return i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "system" or "systeme" or "sistema" or "systeem";
     }
 
     /// <summary>What a figure is the sum of: by the words of its own clause before it, then behind it, then by those before it back to the figure before, then by those behind.</summary>

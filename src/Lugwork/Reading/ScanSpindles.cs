@@ -73,6 +73,11 @@ internal sealed partial class LineScan
 
             bool road = FindMark(i, "m:road", 1) >= 0;
             bool off = FindMark(i, "m:offroad", 1) >= 0;
+            if (!road && !off)
+            {
+                (road, off) = (IsCrankOf("m:road"), IsCrankOf("m:offroad"));
+            }
+
             string key = (_items[i].Value, road, off) switch
             {
                 (24, true, false) => "24-road",
@@ -110,6 +115,22 @@ internal sealed partial class LineScan
         SquareApart("spindle");
         SplinesApart("spindle");
         Settle("spindle");
+    }
+
+    /// <summary>"Bielas de carretera de cinco brazos, ...", "pédalier VTT ...": the word for what it is ridden on stands right beside the name of the crankset.</summary>
+    private bool IsCrankOf(string use)
+    {
+        for (int i = 0; i < _items.Count && i < Reach; i++)
+        {
+            if (_items[i].Is("t:crank") || (_slot == Slot.Crankset && _items[i].Is("t:bb") && _items[i].Text is "pedalier"))
+            {
+                int at = i + 1;
+                at += at < _items.Count && IsJoiningWord(_items[at]) && !_items[at].Is(use) ? 1 : 0;
+                return (at < _items.Count && _items[at].Clause == _items[i].Clause && _items[at].Is(use)) || (i > 0 && _items[i - 1].Clause == _items[i].Clause && _items[i - 1].Is(use));
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"The long one": a word for the length without a figure, and no word for the other.</summary>

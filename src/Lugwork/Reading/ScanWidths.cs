@@ -72,11 +72,13 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            bool said = topic is "t:spacing" or "t:hub" or "t:axle" or "t:axlestandard";
+            int of = Link(i);
+            bool said = topic is "t:spacing" or "t:hub" or "t:axle" or "t:axlestandard" && !(of > i && IsAndBetween(i, of) && !IsHubWidth(item.Value, rear));
             int mark = HubMark(i);
             bool boost = (i > 0 && (_items[i - 1].Is("m:boost") || _items[i - 1].Is("m:superboost"))) || (i + 1 < _items.Count && (_items[i + 1].Is("m:boost") || _items[i + 1].Is("m:superboost")));
-            bool ours = (Link(i) is var of && (of < 0 || (_items[of].Clause != item.Clause && (topic is "t:rim" or "t:freehub" || (topic is "t:rotor" && item.Value is not (140 or 160 or 180 or 200)))))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal) || (topic is "n:offset" && of > i) || (topic is "t:hanger" && mark >= 0 && _items[of].Text is "patte" or "pat" or "patilla" or "forcellino" or "pad");
-            if (!said && !boost && !(mark >= 0 && ours))
+            bool ours = (of < 0 || (_items[of].Clause != item.Clause && (topic is "t:rim" or "t:freehub" || (topic is "t:rotor" && item.Value is not (140 or 160 or 180 or 200))))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal) || (topic is "n:offset" && of > i) || IsBeyondAnd(i, of, rear) || IsOfEndHere(i, of, rear) || IsHeldAlone(i, of) || (topic is "t:hanger" && mark >= 0 && _items[of].Text is "patte" or "pat" or "patilla" or "forcellino" or "pad");
+            bool trial = rear && item.Value == 116 && HasMark(i, "m:rear") && Anywhere("m:trial") >= 0 && (of < 0 || _items[of].Clause != item.Clause);
+            if (!said && !boost && !trial && !(mark >= 0 && ours))
             {
                 continue;
             }

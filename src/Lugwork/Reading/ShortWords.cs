@@ -138,6 +138,18 @@ internal static class ShortWords
         ("copertone", "copert"),
     ];
 
+    /// <summary>"(inf.) ZS56 — (sup.) ZS49": the point of a short word in brackets ends no sentence.</summary>
+    public static void Bracketed(List<SpecToken> tokens)
+    {
+        for (int i = tokens.Count - 2; i > 1; i--)
+        {
+            if (tokens[i].Is('.') && tokens[i + 1].Is(')') && tokens[i - 2].Is('(') && tokens[i - 1].Text is "inf" or "sup" or "int" or "ext" or "tras")
+            {
+                tokens.RemoveAt(i);
+            }
+        }
+    }
+
     public static void Mend(List<SpecToken> tokens, PhraseTree tree)
     {
         for (int i = 0; i < tokens.Count; i++)
