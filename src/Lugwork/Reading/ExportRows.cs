@@ -241,7 +241,7 @@ internal static class ExportRows
     {
         for (int i = from; i < to; i++)
         {
-            if ((items[i].IsNumber && (items[i].Places == 1 || items[i].IsFraction)) || (items[i].IsSign('x') && i + 1 < to && items[i + 1].IsNumber) || (items[i].IsNumber && i > from + 1 && i == to - 1 && IsBeadSeat(items[i]) && items[i - 1].IsSign('-') && items[i - 2].IsNumber))
+            if ((items[i].IsNumber && (items[i].Places == 1 || items[i].IsFraction)) || (items[i].IsSign('x') && i + 1 < to && items[i + 1].IsNumber) || (items[i].IsNumber && i > from + 1 && i == to - 1 && IsBeadSeat(items[i]) && items[i - 1].IsSign('-') && items[i - 2] is { IsNumber: true, Value: >= 18 }))
             {
                 return true;
             }

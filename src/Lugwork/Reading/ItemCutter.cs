@@ -272,7 +272,7 @@ internal static class ItemCutter
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
-            while (at < items.Count && items[at].IsNumber && (phone || (items[at].Unit.Length == 0 && !(items[at] is { Places: 1, Value: > 20 and < 60 } && at + 1 < items.Count && items[at + 1].Kind == SpecTokenKind.Sign) && !(at + 2 < items.Count && items[at + 1].IsSign('-') && ExportRows.IsBeadSeat(items[at + 2]) && !(at + 3 < items.Count && items[at + 3].IsSign('-'))))))
+            while (at < items.Count && items[at].IsNumber && (phone || (items[at].Unit.Length == 0 && !(items[at] is { Places: 1, Value: > 20 and < 60 } && at + 1 < items.Count && items[at + 1].Kind == SpecTokenKind.Sign) && !(at + 2 < items.Count && items[at].Value >= 18 && items[at + 1].IsSign('-') && ExportRows.IsBeadSeat(items[at + 2]) && !(at + 3 < items.Count && items[at + 3].IsSign('-'))))))
             {
                 items[at].Unit = "other";
                 bool chained = at + 2 < items.Count && items[at + 2].IsNumber && (items[at + 1].IsSign('-') || items[at + 1].IsSign('.') || items[at + 1].IsSign('/')) && items[at + 1].Glued && items[at + 2].Glued;
