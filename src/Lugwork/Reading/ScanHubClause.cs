@@ -91,7 +91,7 @@ internal sealed partial class LineScan
         string topic = TopicOf(width);
         bool said = topic.StartsWith("n:width", StringComparison.Ordinal) || (width > axle && _items[width - 1].Text is "at" or "bei" or "bij" or "by" or "auf" or "op" or "on" or "a" or "en" or "su" or "sur")
             || (width + 1 < _items.Count && _items[width + 1].Text is "wide" or "breed" or "breit" or "large" or "largo" or "ancho" or "across");
-        bool isLength = (IsLengthWord(width + 1) && _items[width + 1].Text != "largo") || (width + 1 < _items.Count && _items[width + 1].Text is "de" or "di" && IsLengthWord(width + 2));
+        bool isLength = (width + 1 < _items.Count && _items[width + 1].Is("t:length")) || (IsLengthWord(width + 1) && _items[width + 1].Text != "largo") || (width + 1 < _items.Count && _items[width + 1].Text is "de" or "di" && IsLengthWord(width + 2));
         if (isLength || (!rear && !said))
         {
             // "Eje pasante de 12 y 148 de largo": how long the axle is.
