@@ -218,6 +218,9 @@ internal static class ItemCutter
     private static bool IsVerb(ReadOnlySpan<char> text, List<SpecToken> tokens, int i) =>
         i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "aufnahme" or "sockel"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
+    private static bool IsEnglishBeforeArticle(string word) =>
+        word is "order" or "buy" or "bought" or "sell" or "selling" or "need" or "needs" or "want" or "wants" or "with" or "without" or "for" or "fit" or "fits" or "fitting" or "include" or "includes" or "including" or "get" or "has" or "have" or "had" or "install" or "put" or "add" or "of" or "from" or "as" or "choose" or "use" or "find" or "needing" or "having" or "using";
+
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
     {
@@ -247,6 +250,12 @@ internal static class ItemCutter
             {
                 // "IS52 below": a place, where no figure follows that it would limit.
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = [items[i].Text is "below" or "under" ? "m:lower" : "m:upper"] };
+            }
+
+            if (items[i] is { Text: "a", IsFraction: true } && items[i].Is("m:threadless") && i > 0 && items[i - 1] is { Kind: SpecTokenKind.Word } word && word.Clause == items[i].Clause && IsEnglishBeforeArticle(word.Text))
+            {
+                // "Before you order a headset": an article, and no name of a steerer.
+                items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, IsFraction = true, Terms = ["t:headset"] };
             }
 
             if (items[i].Text == "over" && items[i].Is("m:min") && i > 0 && items[i - 1].IsNumber && i + 1 < items.Count && items[i + 1].Text is "ec" or "zs" or "is")
@@ -402,7 +411,7 @@ internal static class ItemCutter
 
         // "9f.": the German word for speeds cut short. "30e": a price.
         int cut = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
-        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign || (!tokens[cut + 1].Glued && tokens[cut + 1].Text is "road" or "mtb" or "rennrad" or "strasse" or "kassette" or "kass" or "hg" or "xd" or "xdr" or "freilauf" or "kette")))
+        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign || (!tokens[cut + 1].Glued && tokens[cut + 1].Text is "seilzug" or "zug" or "elektronisch" or "mechanisch" or "mech" or "schaltwerk" or "sw" or "shifter" or "schalthebel" or "seil" or "kabel" or "funk" or "elektr" or "road" or "mtb" or "rennrad" or "strasse" or "kassette" or "kass" or "hg" or "xd" or "xdr" or "freilauf" or "kette")))
         {
             number.Unit = "speed";
             number.End = tokens[cut].End;

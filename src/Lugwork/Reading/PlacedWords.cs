@@ -156,6 +156,19 @@ internal static class PlacedWords
         {
             items[upper] = Word(items[upper], "m:upper");
             items[lower] = Word(items[lower], "m:lower");
+            return;
+        }
+
+        // "ZS44 (b) / ZS56 (o)": in Dutch the letter is of the lower end, beside one for the upper.
+        bool brackets = IsInBrackets(items, upper);
+        for (int j = upper - 1; lower < 0 && brackets && j >= 0 && j >= upper - Apart; j--)
+        {
+            if (items[j] is { Kind: SpecTokenKind.Word, Text: "b" } && IsInBrackets(items, j))
+            {
+                items[j] = Word(items[j], "m:upper");
+                items[upper] = Word(items[upper], "m:lower");
+                return;
+            }
         }
     }
 

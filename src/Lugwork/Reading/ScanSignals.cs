@@ -6,11 +6,71 @@ internal sealed partial class LineScan
     /// <summary>"Electronic, cable": a cable that pulls or a wire; the line does not say which.</summary>
     private void ElectronicCable()
     {
-        if (Anywhere("m:electronic") >= 0 && Values.TryGetValue("signal", out LineFinding? signal) && signal.Key == "cable")
+        if (Anywhere("m:electronic") < 0)
+        {
+            return;
+        }
+
+        if (!Values.TryGetValue("signal", out LineFinding? signal))
+        {
+            WireOfElectronics();
+        }
+        else if (signal.Key == "cable" && IsCableOfElectronics(signal))
+        {
+            Values["signal"] = signal with { Key = "wired" };
+        }
+        else if (signal.Key == "cable")
         {
             Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
         }
     }
+
+    /// <summary>"Elektronisches Schaltwerk mit Kabel", "cambio 11v elettronico con cavo": the word for electronics stands before one for any cable.</summary>
+    private bool IsCableOfElectronics(LineFinding signal)
+    {
+        SpecItem cable = _items[signal.First];
+        bool plain = cable.IsFraction ? (cable.Text == "met" && cable.End - cable.Start == "met kabel".Length) || (cable.Text == "con" && cable.End - cable.Start == "con cavo".Length) : cable.Text is "kabel" or "cable" or "cavo";
+        return plain && signal.First == signal.Last && IsWithElectronics(signal.First, cable.IsFraction) && _items.Count(i => i.Terms.Contains("v:ShiftSignal=cable")) == 1;
+    }
+
+    /// <summary>"Elektronische achterderailleur met draadje", "dérailleur électronique 12v avec fil": a wire, which no mechanical shifting is told by.</summary>
+    private void WireOfElectronics()
+    {
+        for (int i = 1; i < _items.Count; i++)
+        {
+            bool wired = _items[i].IsFraction && _items[i].Text is "met" or "mit" && _items[i].Is("v:TyreBead=wired");
+            if (wired ? IsWithElectronics(i, true) : _items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "draad" or "draadje" or "snoer" or "snoertje" or "kabeltje" or "draht" or "wire" or "wires" or "fil" or "fils" or "hilo" or "hilos" or "filo" or "fili" } && IsWithElectronics(i, false))
+            {
+                Keep("signal", "wired", i, i);
+                return;
+            }
+        }
+    }
+
+    /// <summary>A word for electronics stands before the cable, with nothing between but the part, its speeds and the word for "with".</summary>
+    private bool IsWithElectronics(int cable, bool with)
+    {
+        for (int i = cable - 1; i >= 0 && i > cable - Reach; i--)
+        {
+            SpecItem item = _items[i];
+            with |= IsWithWord(item.Text);
+            if (item.Is("m:electronic"))
+            {
+                // "Elektrisch" is said of the motor too.
+                return with && !Negated(i) && !item.Text.Contains("ktri", StringComparison.Ordinal) && !item.Text.Contains("ctri", StringComparison.Ordinal) && !item.Text.Contains("ttri", StringComparison.Ordinal);
+            }
+
+            bool told = IsWithWord(item.Text) || item.Text is "a" or "einem" or "een" or "un" || item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter") || item is { IsNumber: true, Unit: "speed" } || item.IsSign('-') || (item.IsSign('.') && i > 0 && (_items[i - 1].Is("m:electronic") || _items[i - 1].Text is "m" or "w"));
+            if (!told)
+            {
+                return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsWithWord(string word) => word is "mit" or "m" or "met" or "con" or "avec" or "with" or "w" or "via" or "per" or "par" or "por";
 
     /// <summary>"Cassette 11-speed": the one number of speeds stands right beside the name of another part, and the part itself is not named.</summary>
     private bool SpeedsOfOther(string other, string own)

@@ -66,6 +66,7 @@ internal sealed partial class LineScan
                 ReadTeethOf("t:largestsprocket", "largestSprocket");
                 MostTeethOfCage();
                 SprocketThatGoes();
+                MostOfSprocket();
                 Words("ShiftSignal", "signal", i => !Clause(i, "t:brake"));
                 ElectronicCable();
                 HydraulicOfBrake();

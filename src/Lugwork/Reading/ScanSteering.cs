@@ -129,8 +129,29 @@ internal sealed partial class LineScan
     {
         int before = i > 0 && _items[i - 1].Kind == SpecTokenKind.Sign ? i - 2 : i - 1;
         string text = before >= 0 ? _items[before].Text : "";
-        string last = text[(text.LastIndexOf(' ') + 1)..];
-        return last is "at" or "to" or "auf" or "a" or "op" or "tot" or "left" or "long" or "uncut" or "ungekurzt" || text is "non coupe" or "sin cortar" or "non tagliato" or "niet ingekort";
+        if (before >= 0 && _items[before].Is("n:cut"))
+        {
+            // A phrase is told by its first word: each says what is left.
+            return (_items[before].IsFraction || text is "uncut" or "ungekurzt") && !IsCutThatMayCome(i);
+        }
+
+        // "Auf 175 mm gekürzt", "op 180 mm afgezaagd".
+        return text is "auf" or "op" or "tot" && i + 1 < _items.Count && _items[i + 1].Is("n:cut") && _items[i + 1].Clause == _items[i].Clause && !IsCutThatMayCome(i);
+    }
+
+    /// <summary>"Can be cut to 180", "muss auf 180 gekürzt werden": it is not that long yet.</summary>
+    private bool IsCutThatMayCome(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Kind == SpecTokenKind.Word && item.Text is "can" or "could" or "may" or "must" or "should" or "will" or "would" or "to" or "be" or "need" or "needs" or "if" or "before" or "when" or "kann" or "kannst" or "konnte" or "muss" or "musst" or "sollte" or "soll" or "werden" or "wird" or "wurde" or "lasst" or "darf" or "wenn"
+                or "peut" or "doit" or "faut" or "sera" or "etre" or "puede" or "debe" or "hay" or "sera" or "ser" or "va" or "puo" or "deve" or "essere" or "verra" or "bisogna" or "kan" or "moet" or "mag" or "worden" or "wordt" or "zal" or "als" or "kun")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>No other part is named that could be cut.</summary>

@@ -203,7 +203,7 @@ internal static class SpokenSizes
     private static int SizeOf(List<SpecToken> tokens, PhraseTree tree, int i)
     {
         string word = tokens[i].Text;
-        if (word.Length < 5 || !word.EndsWith("er", StringComparison.Ordinal) || tree.Knows(word))
+        if (word.Length < 5 || !word.EndsWith("er", StringComparison.Ordinal) || word == "tener" || tree.Knows(word))
         {
             return 0;
         }

@@ -12,6 +12,9 @@ public sealed class SpecLineBareWordWheelTests
     [InlineData("cortado 150 mm, dirección 1-1/8")]
     [InlineData("steerer 1-1/8 cut for 180 mm head tube")]
     [InlineData("cut to fit a 150 mm head tube, 1-1/8")]
+    [InlineData("Steerer 1 1/8, can be cut to 175 mm")]
+    [InlineData("Schaft 1 1/8, muss auf 175 mm gekürzt werden")]
+    [InlineData("Steerer 1 1/8; hose cut to 175 mm")]
     public void What_was_cut_off_is_not_what_is_left(string text) => Without("fork", text, "steererLength");
 
     [Theory]

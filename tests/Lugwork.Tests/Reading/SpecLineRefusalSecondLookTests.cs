@@ -46,6 +46,8 @@ public sealed class SpecLineRefusalSecondLookTests
     [InlineData("fork", "travel 100 when locked out", "travel")]
     [InlineData("fork", "Steuersatz für 120er Gabel", "travel")]
     [InlineData("fork", "steerer can be cut to 220 mm", "steererLength")]
+    [InlineData("fork", "crown race seat 27.0 mm. Before you order a headset", "steererKind")]
+    [InlineData("fork", "1 1/8, comes with a headset", "steererKind")]
     [InlineData("fork", "senza filettatura usurata 1 1/8", "steererKind")]
     [InlineData("fork", "sin filete dañado 1 1/8", "steererKind")]
     [InlineData("fork", "threaded eyelets 1 inch", "steerer")]
