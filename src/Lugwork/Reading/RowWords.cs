@@ -100,6 +100,22 @@ internal static class RowWords
                 tokens[i] = token;
                 tokens.RemoveRange(i + 1, 3);
             }
+            else if (token is { Text: "t", Glued: false } && i + 2 < tokens.Count && tokens[i + 1].Is('.') && IsNamedTube(tokens[i + 2].Text))
+            {
+                // "t.sella Ø int. 28,0", "t. sterzo sup. IS42": the tube that the word behind it names.
+                (token.Text, token.End) = ("tubo", tokens[i + 1].End);
+                tokens[i] = token;
+                tokens.RemoveAt(i + 1);
+                SpecToken named = tokens[i + 1];
+                named.Glued = false;
+                tokens[i + 1] = named;
+            }
+            else if (token is { Text: "esc", Glued: false } && Figure(tokens, i) is > 0 and int figure && tokens[figure] is { Places: 0, Value: >= 60 and <= 220 } && !(figure + 1 < tokens.Count && (tokens[figure + 1].Is('x') || tokens[figure + 1].Is('/') || tokens[figure + 1].Is('-'))))
+            {
+                (token.Text, token.End) = ("escursione", tokens[figure - 1].End);
+                tokens[i] = token;
+                tokens.RemoveRange(i + 1, figure - i - 1);
+            }
             else if (token.Text is "trav" && tokens[i + 1] is { IsNumber: true, Places: 0, Value: >= 60 and <= 250 } && !(i + 2 < tokens.Count && (tokens[i + 2].Is('x') || tokens[i + 2].Is('/') || tokens[i + 2].Is('-'))) && (i == 0 || tokens[i - 1].Kind == SpecTokenKind.Sign || tokens[i - 1].Text is "fork"))
             {
                 token.Text = "travel";
@@ -112,6 +128,16 @@ internal static class RowWords
             }
         }
     }
+
+    /// <summary>The figure behind a word and its point or colon; -1 where there is none.</summary>
+    private static int Figure(List<SpecToken> tokens, int word)
+    {
+        int at = word + 1;
+        at += at < tokens.Count && (tokens[at].Is('.') || tokens[at].Is(':')) ? 1 : 0;
+        return at < tokens.Count && tokens[at].IsNumber ? at : -1;
+    }
+
+    private static bool IsNamedTube(string word) => word is "sella" or "sterzo" or "sillin" or "direccion" or "dir";
 
     private static bool IsEnd(SpecToken token) => token.Is(';') || token.Is('|') || token.Is('\t');
 

@@ -235,6 +235,14 @@ internal sealed partial class LineScan
                 return;
             }
 
+            if (post && ((a == 8 && b == 203) || (a == 7 && b == 180) || (a == 6 && b == 160)) && _items[size + 1].IsSign('/'))
+            {
+                // "PM 8″/203": one size, said in inches and in millimetres.
+                Keep(field, "PM-" + _items[second].Text, Math.Min(mark, size), second);
+                _items[size].Used = _items[second].Used = true;
+                return;
+            }
+
             Several(field, [], Math.Min(mark, size), second, "two rotor sizes are named");
             return;
         }

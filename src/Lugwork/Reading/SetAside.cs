@@ -335,13 +335,32 @@ internal sealed partial class SetAside
         MoreThanIsNot(first, last);
         for (int i = first; i < last; i++)
         {
-            if (!_items[i].Is("m:not"))
+            if (IsNeverDone(_items[i]))
             {
+                Untried(i, last);
+                continue;
+            }
+
+            bool duty = IsDuty(i + 1, last) || IsDuty(i + 2, last) || (i > first && IsDuty(i - 1, last));
+            if (!_items[i].Is("m:not") && !(duty && _items[i].Is("m:pas")))
+            {
+                continue;
+            }
+
+            if (!duty && IsOnlyUntried(first, i, last))
+            {
+                Untried(i, last);
                 continue;
             }
 
             for (int j = i + 1; j <= last && j <= i + Scope && !_items[j].IsNumber; j++)
             {
+                if (duty && IsGreaterThan(j, last))
+                {
+                    Replace(i, "m:nothing");
+                    break;
+                }
+
                 if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && _items[j + 1].Text is "a" or "an" or "un" or "una" or "ein" or "een" or "de" or "los" or "i" && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
@@ -351,6 +370,46 @@ internal sealed partial class SetAside
             }
         }
     }
+
+    /// <summary>"Have never run a rotor bigger than 180", "nie eine größere als 180 gefahren": what was not done so far is no limit.</summary>
+    private bool IsOnlyUntried(int first, int not, int last)
+    {
+        for (int i = Math.Max(first, not - 4); i <= last && i <= not + Scope + 6; i++)
+        {
+            if (_items[i].Kind == SpecTokenKind.Word && (_items[i].Text is "have" or "haven't" or "haven" or "hasn't" or "hadn't" or "had" or "i've" or "ive" or "ve" or "we've" or "habe" or "hab" or "hatte" or "haben" or "hatten" or "ai" or "j'ai" or "avons" or "avais" or "he" or "hemos" or "habia" or "ho" or "abbiamo" or "avevo" or "heb" or "hebben" or "hadden" or "tried" or "run" or "ran" or "probiert" or "ausprobiert" or "getestet" or "essaye" or "teste" or "probado" or "puesto" or "llevado" or "tenido" or "provato" or "messo" or "avuto" or "geprobeerd" or "gehad" or "gehabt" || TalkWords.Done.Contains(_items[i].Text))
+                && !(_items[i].Text == "run" && !(i == not + 1 && _items[not].Text == "never")))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"Mai montato", "never ridden" as one phrase.</summary>
+    private static bool IsNeverDone(SpecItem item) =>
+        item.Kind == SpecTokenKind.Word && !item.Is("m:not") && item.Text is "mai" or "never" or "nie" or "nunca" or "jamais" or "nooit";
+
+    /// <summary>A comparison behind what was not done is one with a figure that is no limit.</summary>
+    private void Untried(int not, int last)
+    {
+        for (int j = not + 1; j <= last && j <= not + Scope && !_items[j].IsNumber; j++)
+        {
+            if (IsGreaterThan(j, last) || _items[j].Is("t:riderweight"))
+            {
+                Replace(j, "m:over");
+                return;
+            }
+        }
+    }
+
+    /// <summary>"No debe", "non si può": what may not be is a limit, where "no he probado" is only what was not tried.</summary>
+    private bool IsDuty(int i, int last) =>
+        i <= last && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "debe" or "debes" or "debemos" or "puede" or "puedes" or "deve" or "devi" or "puo" or "puoi" or "doit" or "dois" or "peut" or "peux" or "faut" or "must" or "may" or "darf" or "mag";
+
+    /// <summary>"Un plato mayor de 34", "un disco mayor que 180": the word for the largest, compared with the figure right behind.</summary>
+    private bool IsGreaterThan(int j, int last) =>
+        j + 2 <= last && _items[j].Is("m:max") && (_items[j].Text == "mayor" || _items[j].Is("t:rotor") || _items[j].Is("t:chainring")) && _items[j + 1].Text is "de" or "que" or "di" or "del" && _items[j + 2].IsNumber;
 
     private void Replace(int i, string term)
     {

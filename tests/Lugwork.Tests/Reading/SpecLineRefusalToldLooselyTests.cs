@@ -6,6 +6,11 @@ namespace Lugwork.Tests.Reading;
 public sealed class SpecLineRefusalToldLooselyTests
 {
     [Theory]
+    [InlineData("fork", "15x110, have never run a rotor bigger than 180", "largestFrontRotor")]
+    [InlineData("fork", "15x110, nie eine Scheibe größer als 180 gefahren", "largestFrontRotor")]
+    [InlineData("fork", "15x110, mai montato un disco più grande di 180", "largestFrontRotor")]
+    [InlineData("fork", "15x110, nunca he puesto un disco mas grande que 180", "largestFrontRotor")]
+    [InlineData("fork", "15x110, nooit een schijf groter dan 180 gehad", "largestFrontRotor")]
     [InlineData("frame", "el tubo de sillín es de 31,8, no sé si por dentro o por fuera", "seatTube")]
     [InlineData("frame", "tija 27,2 creo que", "seatTube")]
     [InlineData("frame", "le tube de selle fait 27,2 à l'intérieur, je crois", "seatTube")]
