@@ -62,13 +62,13 @@ internal static class ExportRows
         int quantity = -1;
         for (int i = 1; i < cells.Count; i++)
         {
-            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind));
+            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind)) || (i > 1 && i == cells.Count - 1 && cells[i - 1].Kind == Cell.Words && IsTrade(cells[i - 2].Kind) && items[cells[i].From].Value < 10);
             quantity = cells[i].Kind == Cell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
         }
 
         for (int i = 0; i < cells.Count; i++)
         {
-            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == Cell.Code)) || i == quantity)
+            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == Cell.Code || IsNumberOfStock(items, cells[i].From, cells[i].To))) || i == quantity)
             {
                 SaysNothing(items, cells[i].From, cells[i].To);
             }
@@ -155,6 +155,7 @@ internal static class ExportRows
             SpecItem item = items[i];
             bool first = i == from || (i == from + 1 && items[from].Kind == SpecTokenKind.Sign);
             article |= (i == from && item.IsSign('#') && to - from > 1) || (first && item.Kind == SpecTokenKind.Word && ExportWords.IsArticle(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.'))));
+            article |= i > from + 1 && item.Text is "nr" or "no" or "num" or "nummer" && items[i - 1].IsSign('-') && items[i - 2].Kind == SpecTokenKind.Word && i + 1 < to;
             article |= i == from && item.Text == "id" && i + 1 < to && items[i + 1] is { IsNumber: true, Places: 0, Text.Length: >= 4 };
             money |= ExportWords.IsCurrency(item.Text) || (item.IsNumber && item.Unit == "other");
             numbers += item.IsNumber ? 1 : 0;
@@ -165,6 +166,11 @@ internal static class ExportRows
         }
 
         SpecItem one = items[from];
+        if (IsThousands(items, from, to))
+        {
+            return Cell.Trade;
+        }
+
         if ((numbers == 0 && words > 0 && others == 0 && money) || (numbers == 1 && words == 0 && to - from == 3 && one.IsNumber && items[from + 1].IsSign(',') && items[from + 2].IsSign('-')))
         {
             // "VB", "89,-".
@@ -176,6 +182,12 @@ internal static class ExportRows
             return IsLong(one) || one.Unit == "other" ? Cell.Trade
                 : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? Cell.Other : Cell.Price
                 : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? Cell.Count : Cell.Other;
+        }
+
+        if (to - from == 2 && one.IsSign('x') && items[from + 1] is { IsNumber: true, Glued: true, Places: 0, IsFraction: false, Unit: "", Value: < 100 })
+        {
+            // "x8".
+            return Cell.Trade;
         }
 
         if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
@@ -232,9 +244,24 @@ internal static class ExportRows
         return number is not null && (letter || (number.Value < 10 && items[from].Text == "lg"));
     }
 
-    /// <summary>"7-4431": two figures of which the second has four digits are no size.</summary>
+    /// <summary>"7-4431": two figures of which the second has four digits are no size, nor "0815-33" with a nought in front of three.</summary>
     private static bool IsNumberOfStock(List<SpecItem> items, int from, int to) =>
-        to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "", Text.Length: 4 };
+        to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } first && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "" } second && (second.Text.Length == 4 || (first.Text.Length < first.End - first.Start && first.End - first.Start == 4));
+
+    /// <summary>"1.499,00", "£ 1,190.00", "2.199,00 EUR": a thousand and more with hundredths is a sum.</summary>
+    private static bool IsThousands(List<SpecItem> items, int from, int to)
+    {
+        bool money = ExportWords.IsCurrency(items[from].Text) || ExportWords.IsCurrency(items[to - 1].Text) || items[to - 1].Unit == "other";
+        from += ExportWords.IsCurrency(items[from].Text) ? 1 : 0;
+        to -= to > from && ExportWords.IsCurrency(items[to - 1].Text) ? 1 : 0;
+        if (to - from == 2 && money && items[from] is { IsNumber: true, Places: 0, Value: >= 1 and < 100, IsFraction: false } && items[from + 1] is { IsNumber: true, Places: 0, IsFraction: false, Value: < 1000 } rest && (rest.Text.Length == 3 || rest.Value < 100))
+        {
+            // "1 450 \u20AC".
+            return true;
+        }
+
+        return to - from == 3 && items[from] is { IsNumber: true, Places: 3, Value: >= 1 and < 100, IsFraction: false } && (items[from + 1].IsSign(',') || items[from + 1].IsSign('.')) && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, IsFraction: false } cents && (cents.End - cents.Start == 2 || cents.Unit == "other");
+    }
 
     /// <summary>"REF 30.9", "art 37-622", "ref 12x148": what stands behind the word is written as no article is.</summary>
     private static bool IsOfInterface(List<SpecItem> items, int from, int to)
@@ -280,11 +307,11 @@ internal static class ExportRows
             return false;
         }
 
-        bool plain = word.Terms.IsEmpty || (word.Text.Length <= 3 && items[from + 1].IsSign('-') && !word.Terms.Any(t => t[0] is not 't'));
+        bool plain = word.Terms.IsEmpty || (word.Text.Length <= 3 && items[from + 1].IsSign('-') && (word.Text is "ti" or "al" or "st" or "cr" || !word.Terms.Any(t => t[0] is not 't')));
         (bool figures, bool padded) = (false, false);
         for (int i = from + 1; i < to; i++)
         {
-            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-')) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
+            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-') && !(items[i].IsSign('/') && from == 0)) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
             {
                 return false;
             }
@@ -296,7 +323,7 @@ internal static class ExportRows
             }
 
             figures |= items[i].IsNumber;
-            padded |= items[i].IsNumber && items[i].Text.Length > 2 && items[i].Text[0] == '0' && items[i].Places == 0;
+            padded |= items[i] is { IsNumber: true, Places: 0, IsFraction: false } && items[i].End - items[i].Start > items[i].Text.Length;
         }
 
         return figures && (plain || padded);

@@ -10,7 +10,7 @@ internal static class RowWords
     /// <summary>What no other word can be short for in the cells of a row.</summary>
     private static readonly FrozenDictionary<string, string> Whole = new Dictionary<string, string>
     {
-        ["ebb"] = "einbaubreite", ["nb"] = "nabenbreite", ["inn"] = "innen", ["moz"] = "mozzo", ["hi"] = "hinten",
+        ["ebb"] = "einbaubreite", ["nb"] = "nabenbreite", ["inn"] = "innen", ["moz"] = "mozzo", ["hi"] = "hinten", ["zitb"] = "zitbuis",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     public static void Mend(List<SpecToken> tokens)
@@ -52,6 +52,9 @@ internal static class RowWords
         "sr" or "st" when IsBore(tokens, next) => "seattube",
         "str" when shock && tokens[next].IsNumber => "stroke",
         "post" when next > i + 1 && i > 0 && tokens[next] is { IsNumber: true, Value: 135 or 141 or 142 or 148 or 157 or 12 } => "posteriore",
+        "kl" when next > i + 1 && tokens[next] is { IsNumber: true, Value: 25.4m or 26m or 31.8m or 35m } => "klemmung",
+        "zp" when first && IsBore(tokens, next) => "zadelpen",
+        "rs" when first && IsBore(tokens, next) => "reggisella",
         "up" when next > i + 1 => "upper",
         "low" when next > i + 1 => "lower",
         "br" when i > 0 && tokens[i - 1].IsNumber && tokens[0].Text is "bielas" or "biela" => "brazos",

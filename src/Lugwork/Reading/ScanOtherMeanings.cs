@@ -15,6 +15,16 @@ internal sealed partial class LineScan
             }
         }
 
+        if (Values.TryGetValue("frontDerailleurMount", out LineFinding? brazed) && IsBrazedOther(brazed))
+        {
+            Values.Remove("frontDerailleurMount");
+        }
+
+        if (Values.TryGetValue("cableGuides", out LineFinding? stops) && IsPlaceOfDamage(stops))
+        {
+            Values.Remove("cableGuides");
+        }
+
         foreach (LineFinding value in Values.Values)
         {
             string? reason = OtherMeaning(value);
@@ -58,6 +68,23 @@ internal sealed partial class LineScan
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
+
+    /// <summary>"Brazed-on: canti bosses": what is brazed on is named behind the word, and is no derailleur.</summary>
+    private bool IsBrazedOther(LineFinding value)
+    {
+        if (value.Key != "braze-on" || Anywhere("t:frontmech") >= 0)
+        {
+            return false;
+        }
+
+        int next = value.Last + 1;
+        next += next < _items.Count && _items[next].Kind == SpecTokenKind.Sign ? 1 : 0;
+        return next < _items.Count && Values.Values.Any(v => v.Field is "rearBosses" or "frontBosses" or "cableGuides" && v.First <= next && next <= v.Last);
+    }
+
+    /// <summary>"A small chip by the cable stop": where it is, beside which a thing of the kind is one of several.</summary>
+    private bool IsPlaceOfDamage(LineFinding value) =>
+        value.First > 1 && (_items[value.First - 1].Text is "the" or "one" or "a" || _items[value.First - 1].Is("m:nothing")) && _items[value.First - 2].Text is "by" or "near" or "at" or "next" or "around" or "behind" or "under" or "below" or "above" or "beside" or "on";
 
     /// <summary>"JIS / ISO": the word of the other square taper, which is no number of a standard and is not denied.</summary>
     private bool HasOtherTaper()
