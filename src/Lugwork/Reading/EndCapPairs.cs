@@ -9,11 +9,12 @@ internal static class EndCapPairs
     {
         for (int i = 0; i < items.Count; i++)
         {
-            if (!items[i].Is("m:endcaps") || (i > 0 && IsDenied(items[i - 1])) || (i > 1 && IsDenied(items[i - 2])))
+            if (!items[i].Is("m:endcaps"))
             {
                 continue;
             }
 
+            bool denied = (i > 0 && IsDenied(items[i - 1])) || (i > 1 && IsDenied(items[i - 2]));
             int to = Math.Min(items.Count, i + 1 + Reach);
             (int release, int through, int and, int last) = (-1, -1, -1, -1);
             for (int j = i + 1; j < to; j++)
@@ -41,14 +42,14 @@ internal static class EndCapPairs
 
             if (release > i && through > i && and > Math.Min(release, through) && and < Math.Max(release, through))
             {
-                Say(items, i, last);
+                Say(items, i, last, denied);
             }
         }
     }
 
     private static bool IsDenied(SpecItem item) => item.Is("m:not") || item.Is("m:pas") || item.Is("d:gone") || item.Text is "no" or "non" or "not" or "without" or "ohne" or "kein" or "keine" or "nicht" or "sans" or "sin" or "senza" or "zonder" or "geen" or "niet";
 
-    private static void Say(List<SpecItem> items, int caps, int last)
+    private static void Say(List<SpecItem> items, int caps, int last, bool denied)
     {
         for (int j = caps; j <= last; j++)
         {
@@ -59,7 +60,7 @@ internal static class EndCapPairs
             }
             else if (item.Kind == SpecTokenKind.Word)
             {
-                items[j] = new() { Kind = SpecTokenKind.Word, Text = j == caps ? item.Text : "", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [j == caps ? "v:HubEnds=swappable" : "m:nothing"] };
+                items[j] = new() { Kind = SpecTokenKind.Word, Text = j == caps ? item.Text : "", Start = item.Start, End = item.End, Glued = item.Glued, Clause = item.Clause, Terms = [j == caps && !denied ? "v:HubEnds=swappable" : "m:nothing"] };
             }
         }
     }

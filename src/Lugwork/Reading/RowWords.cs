@@ -92,6 +92,17 @@ internal static class RowWords
                 tokens[i] = token;
                 tokens.RemoveRange(i + 1, 2);
             }
+            else if (token.Text is "f" && i + 2 < tokens.Count && tokens[i + 1].Is('.') && tokens[i + 1].Glued && tokens[i + 2].Kind == SpecTokenKind.Word && IsGermanPart(tokens[i + 2].Text))
+            {
+                (token.Text, token.End) = ("fur", tokens[i + 1].End);
+                tokens[i] = token;
+                tokens.RemoveAt(i + 1);
+            }
+            else if (token.Text is "hg" && tokens[i + 1].Is('(') && ClosingOfSpeeds(tokens, i + 2) is > 0 and int close)
+            {
+                tokens.RemoveAt(close);
+                tokens.RemoveAt(i + 1);
+            }
             else if (token is { IsNumber: true, Value: 4, Places: 0 } && tokens[i + 1] is { Text: "kt", Glued: true })
             {
                 tokens[i] = new() { Kind = SpecTokenKind.Word, Text = "vierkant", Start = token.Start, End = tokens[i + 1].End, Glued = token.Glued };
@@ -116,6 +127,30 @@ internal static class RowWords
         }
     }
 
+    /// <summary>What "f." is "f\u00FCr" before, and no front.</summary>
+    private static bool IsGermanPart(string word) => word.StartsWith("alu", StringComparison.Ordinal) || word.StartsWith("carbonf", StringComparison.Ordinal) || word is "felge" or "felgen" or "scheibe" or "scheiben" or "scheibenbremse" or "scheibenbremsen" or "stutze" or "sattelstutze" or "gabelschaft" or "schaft" or "kette" or "ketten" or "steckachse";
+
+    /// <summary>"HG (8/9/10)": where the bracket behind the speeds closes.</summary>
+    private static int ClosingOfSpeeds(List<SpecToken> tokens, int at)
+    {
+        while (at + 1 < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false, Places: 0, Value: >= 7 and <= 12 })
+        {
+            if (tokens[at + 1].Is(')'))
+            {
+                return at + 1;
+            }
+
+            if (!tokens[at + 1].Is('/') && !tokens[at + 1].Is(',') && !tokens[at + 1].Is('-'))
+            {
+                break;
+            }
+
+            at += 2;
+        }
+
+        return -1;
+    }
+
     private static bool IsEnd(SpecToken token) => token.Is(';') || token.Is('|') || token.Is('\t');
 
     /// <summary>Three signs between cells, and a word or sign of trade.</summary>
@@ -125,7 +160,7 @@ internal static class RowWords
         for (int i = 0; i < tokens.Count; i++)
         {
             ends += IsEnd(tokens[i]) ? 1 : 0;
-            trade |= tokens[i].Is('#') || tokens[i].Is('\u20AC') || tokens[i].Is('\u00A3') || tokens[i].Is('$') || (tokens[i].Kind == SpecTokenKind.Word && (ExportWords.IsCurrency(tokens[i].Text) || (tokens[i].Text.Length > 2 && ExportWords.IsArticle(tokens[i].Text)) || ExportWords.IsQuantity(tokens[i].Text)));
+            trade |= tokens[i].Is('#') || tokens[i].Is('\u20AC') || tokens[i].Is('\u00A3') || tokens[i].Is('$') || (tokens[i].Kind == SpecTokenKind.Word && (ExportWords.IsCurrency(tokens[i].Text) || ((tokens[i].Text.Length > 2 || (tokens[i].Text is "nr" && i + 1 < tokens.Count && tokens[i + 1].Is('.'))) && ExportWords.IsArticle(tokens[i].Text)) || ExportWords.IsQuantity(tokens[i].Text)));
         }
 
         return ends >= FewestSigns && trade;
