@@ -51,6 +51,7 @@ internal sealed partial class LineScan
         "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
         "travel" when Clauses(_items[value.First].Clause).Any(o => o.Text is "genutzt" or "genutzter" or "when" or "locked" or "gesperrt" or "bloque" or "bloqueada" or "bloccata" or "vergrendeld") => "the travel can be a part of the whole",
         "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
+        "hub" or "front" or "rear" when IsSetEqualToOther(value) => "the line says two widths",
         "hub" or "front" or "rear" when IsHubOfOther(value) => "the word beside the width can mean another thing",
         "innerWidth" when IsInsideOfOther(value) => "the inside can be of another thing",
         "frontBrake" when _slot == Slot.Fork && value.Last + 1 == _items.Count - 1 && _items[^1].Is("t:caliper") => "the mount can be the one of a caliper",
@@ -190,6 +191,31 @@ internal sealed partial class LineScan
             bool weak = _items[j].Text is "con" or "avec" or "en" or "bloccaggio" or "a" or "de" or "met" or "blocage" && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
             bool bare = _slot == Slot.Fork && weak && !_items.Exists(o => o is { IsNumber: true, Value: 9 }) && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0;
             if (bare || ((of || (j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && IsStrange(j + 1))) && (weak || _items[j].Is("m:dh"))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"QR 130 mm (= Boost 12x148)": another width in front of the bracket that is said to be the same.</summary>
+    private bool IsSetEqualToOther(LineFinding value)
+    {
+        int equal = value.First - 1;
+        while (equal >= 0 && equal >= value.First - 3 && _items[equal].Kind == SpecTokenKind.Word)
+        {
+            equal--;
+        }
+
+        if (equal < 1 || !_items[equal].IsSign('=') || !_items[equal - 1].IsSign('('))
+        {
+            return false;
+        }
+
+        for (int i = 0; i < equal; i++)
+        {
+            if (_items[i] is { IsNumber: true, IsFraction: false, Value: >= 100 and <= 200 } width && !Enumerable.Range(value.First, value.Last - value.First + 1).Any(j => _items[j].IsNumber && _items[j].Value == width.Value))
             {
                 return true;
             }

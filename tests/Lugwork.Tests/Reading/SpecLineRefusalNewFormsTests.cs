@@ -10,6 +10,7 @@ public sealed class SpecLineRefusalNewFormsTests
     [InlineData("rear wheel", "no end caps, QR 135 and 12x142")]
     [InlineData("rear wheel", "without end caps for QR 135 + 12x142")]
     [InlineData("rear wheel", "end caps for QR 135 and 12x142 not included")]
+    [InlineData("frame", "post. QR 130 mm (= Boost 12x148)")]
     [InlineData("fork", "adaptador para tubo de carbono")]
     [InlineData("fork", "no tubo de carbono")]
     [InlineData("fork", "tubo carbono o aluminio")]
