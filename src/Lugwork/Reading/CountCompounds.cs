@@ -26,10 +26,11 @@ internal static class CountCompounds
         }
 
         bool figure = word.Glued && ((i > 0 && tokens[i - 1].IsNumber) || (i > 1 && tokens[i - 1].Is('-') && tokens[i - 1].Glued && tokens[i - 2].IsNumber));
+        bool loose = !word.Glued && i > 0 && tokens[i - 1] is { IsNumber: true, IsFraction: false, Places: 0, Value: >= 5 and <= 13 };
         foreach (string stem in Stems)
         {
             int at = word.Text.IndexOf(stem, StringComparison.Ordinal);
-            if (at < 0 || (at == 0) != figure || (at > 0 && SpelledNumbers.Small(word.Text.AsSpan(0, at)) < (stem == "zoll" ? 1 : 2)))
+            if (at < 0 || ((at == 0) != figure && !(at == 0 && loose && stem is "speed" or "fach" or "gang" or "versnelling" && word.Text.Length > stem.Length + 4)) || (at > 0 && SpelledNumbers.Small(word.Text.AsSpan(0, at)) < (stem == "zoll" ? 1 : 2)))
             {
                 continue;
             }

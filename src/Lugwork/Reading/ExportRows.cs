@@ -16,7 +16,7 @@ internal static class ExportRows
             return;
         }
 
-        List<(int From, int To, RowCell Kind)> cells = [];
+        List<(int From, int To, Cell Kind)> cells = [];
         int from = 0;
         for (int i = 0; i <= items.Count; i++)
         {
@@ -27,7 +27,7 @@ internal static class ExportRows
             }
         }
 
-        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is RowCell.Trade) && (sign == ',' || !IsPriced(items, cells))))
+        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is Cell.Trade) && (sign == ',' || !IsPriced(items, cells))))
         {
             return;
         }
@@ -35,7 +35,7 @@ internal static class ExportRows
         if (sign == ',')
         {
             // A comma parts sentences too: only what says by itself that it is of trade.
-            foreach ((int start, int end, _) in cells.FindAll(c => c.Kind == RowCell.Trade))
+            foreach ((int start, int end, _) in cells.FindAll(c => c.Kind == Cell.Trade))
             {
                 SaysNothing(items, start, end);
             }
@@ -46,9 +46,9 @@ internal static class ExportRows
         // "1 ud;290", "1 st;329;art AD-12": a sum without its currency, behind how many there are.
         for (int i = 1; i < cells.Count; i++)
         {
-            if (cells[i] is { Kind: RowCell.Other } sum && sum.To - sum.From == 1 && items[sum.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && (i == cells.Count - 1 ? cells[i - 1].Kind is RowCell.Trade or RowCell.Count : i > cells.Count / 2 && CountsPieces(items, cells[i - 1].From, cells[i - 1].To) && IsTrade(cells[i + 1].Kind)))
+            if (cells[i] is { Kind: Cell.Other } sum && sum.To - sum.From == 1 && items[sum.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && (i == cells.Count - 1 ? cells[i - 1].Kind is Cell.Trade or Cell.Count : i > cells.Count / 2 && CountsPieces(items, cells[i - 1].From, cells[i - 1].To) && IsTrade(cells[i + 1].Kind)))
             {
-                cells[i] = sum with { Kind = RowCell.Trade };
+                cells[i] = sum with { Kind = Cell.Trade };
             }
         }
 
@@ -58,24 +58,24 @@ internal static class ExportRows
             SaysNothing(items, start, end);
         }
 
-        bool said = cells.Exists(c => c.Kind == RowCell.Trade && CountsPieces(items, c.From, c.To));
+        bool said = cells.Exists(c => c.Kind == Cell.Trade && CountsPieces(items, c.From, c.To));
         int quantity = -1;
         for (int i = 1; i < cells.Count; i++)
         {
-            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind));
-            quantity = cells[i].Kind == RowCell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
+            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind)) || (i > 1 && i == cells.Count - 1 && cells[i - 1].Kind == Cell.Words && IsTrade(cells[i - 2].Kind) && items[cells[i].From].Value < 10);
+            quantity = cells[i].Kind == Cell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
         }
 
         for (int i = 0; i < cells.Count; i++)
         {
-            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == RowCell.Code)) || i == quantity)
+            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == Cell.Code || IsNumberOfStock(items, cells[i].From, cells[i].To))) || i == quantity)
             {
                 SaysNothing(items, cells[i].From, cells[i].To);
             }
         }
     }
 
-    private enum RowCell
+    private enum Cell
     {
         /// <summary>Of the part, or not known.</summary>
         Other,
@@ -96,20 +96,20 @@ internal static class ExportRows
         Count,
     }
 
-    private static bool IsTrade(RowCell kind) => kind is RowCell.Trade or RowCell.Price or RowCell.Code;
+    private static bool IsTrade(Cell kind) => kind is Cell.Trade or Cell.Price or Cell.Code;
 
     /// <summary>A price beside a count or a code: "RE-5762;6;39,90", "39,90;6".</summary>
-    private static bool IsPriced(List<SpecItem> items, List<(int From, int To, RowCell Kind)> cells)
+    private static bool IsPriced(List<SpecItem> items, List<(int From, int To, Cell Kind)> cells)
     {
         for (int i = Math.Max(1, cells.Count - 4); i < cells.Count; i++)
         {
-            if (i == cells.Count - 1 && cells[i].Kind == RowCell.Price && cells[i - 1].Kind == RowCell.Words && items[cells[i].From].Value >= 40)
+            if (i == cells.Count - 1 && cells[i].Kind == Cell.Price && cells[i - 1].Kind == Cell.Words && items[cells[i].From].Value >= 40)
             {
                 // "oliva;1199,00", "negro;399,00": more than any post or bore.
                 return true;
             }
 
-            if ((cells[i].Kind == RowCell.Price || (cells[i].Kind == RowCell.Code && i > 0)) && ((cells[i - 1].Kind is RowCell.Count or RowCell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is RowCell.Count or RowCell.Code)))
+            if ((cells[i].Kind == Cell.Price || (cells[i].Kind == Cell.Code && i > 0)) && ((cells[i - 1].Kind is Cell.Count or Cell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is Cell.Count or Cell.Code)))
             {
                 return true;
             }
@@ -142,11 +142,11 @@ internal static class ExportRows
     private static bool Ends(List<SpecItem> items, int i, char sign) =>
         items[i].IsSign(sign) && (sign is not ('/' or ',') || (items[i].IsFraction && (sign == ',' || !items[i].Glued)));
 
-    private static RowCell KindOf(List<SpecItem> items, int from, int to)
+    private static Cell KindOf(List<SpecItem> items, int from, int to)
     {
         if (to <= from)
         {
-            return RowCell.Other;
+            return Cell.Other;
         }
 
         (int numbers, int words, int others, bool article, bool quantity, bool money) = (0, 0, 0, false, false, false);
@@ -155,6 +155,7 @@ internal static class ExportRows
             SpecItem item = items[i];
             bool first = i == from || (i == from + 1 && items[from].Kind == SpecTokenKind.Sign);
             article |= (i == from && item.IsSign('#') && to - from > 1) || (first && item.Kind == SpecTokenKind.Word && ExportWords.IsArticle(item.Text) && to - from > 1 && (item.Text != "no" || (i + 1 < to && items[i + 1].IsSign('.'))));
+            article |= i > from + 1 && item.Text is "nr" or "no" or "num" or "nummer" && items[i - 1].IsSign('-') && items[i - 2].Kind == SpecTokenKind.Word && i + 1 < to;
             article |= i == from && item.Text == "id" && i + 1 < to && items[i + 1] is { IsNumber: true, Places: 0, Text.Length: >= 4 };
             money |= ExportWords.IsCurrency(item.Text) || (item.IsNumber && item.Unit == "other");
             numbers += item.IsNumber ? 1 : 0;
@@ -165,31 +166,42 @@ internal static class ExportRows
         }
 
         SpecItem one = items[from];
+        if (IsThousands(items, from, to))
+        {
+            return Cell.Trade;
+        }
+
         if ((numbers == 0 && words > 0 && others == 0 && money) || (numbers == 1 && words == 0 && to - from == 3 && one.IsNumber && items[from + 1].IsSign(',') && items[from + 2].IsSign('-')))
         {
             // "VB", "89,-".
-            return RowCell.Trade;
+            return Cell.Trade;
         }
 
         if (numbers == 1 && words == 0 && one.IsNumber && to - from == 1)
         {
-            return IsLong(one) || one.Unit == "other" ? RowCell.Trade
-                : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? RowCell.Other : RowCell.Price
-                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? RowCell.Count : RowCell.Other;
+            return IsLong(one) || one.Unit == "other" ? Cell.Trade
+                : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? Cell.Other : Cell.Price
+                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? Cell.Count : Cell.Other;
+        }
+
+        if (to - from == 2 && one.IsSign('x') && items[from + 1] is { IsNumber: true, Glued: true, Places: 0, IsFraction: false, Unit: "", Value: < 100 })
+        {
+            // "x8".
+            return Cell.Trade;
         }
 
         if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
         {
-            return RowCell.Trade;
+            return Cell.Trade;
         }
 
         if (numbers == 2 && words == 0 && to - from == 2 && items[from] is { Places: 0, Unit: "", Value: >= 1 and <= 99 } && items[from + 1] is { Places: 2, Value: < 1000, Unit: "" })
         {
             // "1 350,00".
-            return RowCell.Price;
+            return Cell.Price;
         }
 
-        return numbers == 0 && words > 0 ? RowCell.Words : IsCode(items, from, to) ? RowCell.Code : RowCell.Other;
+        return numbers == 0 && words > 0 ? Cell.Words : IsCode(items, from, to) ? Cell.Code : Cell.Other;
     }
 
     /// <summary>"Stk 14", "7 pcs": a quantity by its word.</summary>
@@ -232,9 +244,24 @@ internal static class ExportRows
         return number is not null && (letter || (number.Value < 10 && items[from].Text == "lg"));
     }
 
-    /// <summary>"7-4431": two figures of which the second has four digits are no size.</summary>
+    /// <summary>"7-4431": two figures of which the second has four digits are no size, nor "0815-33" with a nought in front of three.</summary>
     private static bool IsNumberOfStock(List<SpecItem> items, int from, int to) =>
-        to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "", Text.Length: 4 };
+        to - from == 3 && items[from] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false } first && items[from + 1].IsSign('-') && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, Unit: "" } second && (second.Text.Length == 4 || (first.Text.Length < first.End - first.Start && first.End - first.Start == 4));
+
+    /// <summary>"1.499,00", "£ 1,190.00", "2.199,00 EUR": a thousand and more with hundredths is a sum.</summary>
+    private static bool IsThousands(List<SpecItem> items, int from, int to)
+    {
+        bool money = ExportWords.IsCurrency(items[from].Text) || ExportWords.IsCurrency(items[to - 1].Text) || items[to - 1].Unit == "other";
+        from += ExportWords.IsCurrency(items[from].Text) ? 1 : 0;
+        to -= to > from && ExportWords.IsCurrency(items[to - 1].Text) ? 1 : 0;
+        if (to - from == 2 && money && items[from] is { IsNumber: true, Places: 0, Value: >= 1 and < 100, IsFraction: false } && items[from + 1] is { IsNumber: true, Places: 0, IsFraction: false, Value: < 1000 } rest && (rest.Text.Length == 3 || rest.Value < 100))
+        {
+            // "1 450 \u20AC".
+            return true;
+        }
+
+        return to - from == 3 && items[from] is { IsNumber: true, Places: 3, Value: >= 1 and < 100, IsFraction: false } && (items[from + 1].IsSign(',') || items[from + 1].IsSign('.')) && items[from + 1].Glued && items[from + 2] is { IsNumber: true, Glued: true, Places: 0, IsFraction: false } cents && (cents.End - cents.Start == 2 || cents.Unit == "other");
+    }
 
     /// <summary>"REF 30.9", "art 37-622", "ref 12x148": what stands behind the word is written as no article is.</summary>
     private static bool IsOfInterface(List<SpecItem> items, int from, int to)
@@ -280,11 +307,11 @@ internal static class ExportRows
             return false;
         }
 
-        bool plain = word.Terms.IsEmpty || (word.Text.Length <= 3 && items[from + 1].IsSign('-') && !word.Terms.Any(t => t[0] is not 't'));
+        bool plain = word.Terms.IsEmpty || (word.Text.Length <= 3 && items[from + 1].IsSign('-') && (word.Text is "ti" or "al" or "st" or "cr" || !word.Terms.Any(t => t[0] is not 't')));
         (bool figures, bool padded) = (false, false);
         for (int i = from + 1; i < to; i++)
         {
-            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-')) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
+            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-') && !(items[i].IsSign('/') && from == 0)) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
             {
                 return false;
             }
@@ -296,7 +323,7 @@ internal static class ExportRows
             }
 
             figures |= items[i].IsNumber;
-            padded |= items[i].IsNumber && items[i].Text.Length > 2 && items[i].Text[0] == '0' && items[i].Places == 0;
+            padded |= items[i] is { IsNumber: true, Places: 0, IsFraction: false } && items[i].End - items[i].Start > items[i].Text.Length;
         }
 
         return figures && (plain || padded);

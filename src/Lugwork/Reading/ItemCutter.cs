@@ -144,6 +144,7 @@ internal static class ItemCutter
         Numbers(items);
         Conjunctions.Mend(items);
         ExportRows.Mend(items);
+        EndCapPairs.Mend(items);
         ItemNotes.Mend(items);
         PlacedWords.Mend(items);
         Headings.Mend(items);

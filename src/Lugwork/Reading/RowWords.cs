@@ -10,7 +10,7 @@ internal static class RowWords
     /// <summary>What no other word can be short for in the cells of a row.</summary>
     private static readonly FrozenDictionary<string, string> Whole = new Dictionary<string, string>
     {
-        ["ebb"] = "einbaubreite", ["nb"] = "nabenbreite", ["inn"] = "innen", ["moz"] = "mozzo", ["hi"] = "hinten",
+        ["ebb"] = "einbaubreite", ["nb"] = "nabenbreite", ["inn"] = "innen", ["moz"] = "mozzo", ["hi"] = "hinten", ["zitb"] = "zitbuis",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     public static void Mend(List<SpecToken> tokens)
@@ -52,6 +52,9 @@ internal static class RowWords
         "sr" or "st" when IsBore(tokens, next) => "seattube",
         "str" when shock && tokens[next].IsNumber => "stroke",
         "post" when next > i + 1 && i > 0 && tokens[next] is { IsNumber: true, Value: 135 or 141 or 142 or 148 or 157 or 12 } => "posteriore",
+        "kl" when next > i + 1 && tokens[next] is { IsNumber: true, Value: 25.4m or 26m or 31.8m or 35m } => "klemmung",
+        "zp" when first && IsBore(tokens, next) => "zadelpen",
+        "rs" when first && IsBore(tokens, next) => "reggisella",
         "up" when next > i + 1 => "upper",
         "low" when next > i + 1 => "lower",
         "br" when i > 0 && tokens[i - 1].IsNumber && tokens[0].Text is "bielas" or "biela" => "brazos",
@@ -88,6 +91,17 @@ internal static class RowWords
                 (token.Text, token.End) = (token.Text == "p" ? "pn" : "sn", tokens[i + 2].End);
                 tokens[i] = token;
                 tokens.RemoveRange(i + 1, 2);
+            }
+            else if (token.Text is "f" && i + 2 < tokens.Count && tokens[i + 1].Is('.') && tokens[i + 1].Glued && tokens[i + 2].Kind == SpecTokenKind.Word && IsGermanPart(tokens[i + 2].Text))
+            {
+                (token.Text, token.End) = ("fur", tokens[i + 1].End);
+                tokens[i] = token;
+                tokens.RemoveAt(i + 1);
+            }
+            else if (token.Text is "hg" && tokens[i + 1].Is('(') && ClosingOfSpeeds(tokens, i + 2) is > 0 and int close)
+            {
+                tokens.RemoveAt(close);
+                tokens.RemoveAt(i + 1);
             }
             else if (token is { IsNumber: true, Value: 4, Places: 0 } && tokens[i + 1] is { Text: "kt", Glued: true })
             {
@@ -139,6 +153,30 @@ internal static class RowWords
 
     private static bool IsNamedTube(string word) => word is "sella" or "sterzo" or "sillin" or "direccion" or "dir";
 
+    /// <summary>What "f." is "f\u00FCr" before, and no front.</summary>
+    private static bool IsGermanPart(string word) => word.StartsWith("alu", StringComparison.Ordinal) || word.StartsWith("carbonf", StringComparison.Ordinal) || word is "felge" or "felgen" or "scheibe" or "scheiben" or "scheibenbremse" or "scheibenbremsen" or "stutze" or "sattelstutze" or "gabelschaft" or "schaft" or "kette" or "ketten" or "steckachse";
+
+    /// <summary>"HG (8/9/10)": where the bracket behind the speeds closes.</summary>
+    private static int ClosingOfSpeeds(List<SpecToken> tokens, int at)
+    {
+        while (at + 1 < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false, Places: 0, Value: >= 7 and <= 12 })
+        {
+            if (tokens[at + 1].Is(')'))
+            {
+                return at + 1;
+            }
+
+            if (!tokens[at + 1].Is('/') && !tokens[at + 1].Is(',') && !tokens[at + 1].Is('-'))
+            {
+                break;
+            }
+
+            at += 2;
+        }
+
+        return -1;
+    }
+
     private static bool IsEnd(SpecToken token) => token.Is(';') || token.Is('|') || token.Is('\t');
 
     /// <summary>Three signs between cells, and a word or sign of trade.</summary>
@@ -148,7 +186,7 @@ internal static class RowWords
         for (int i = 0; i < tokens.Count; i++)
         {
             ends += IsEnd(tokens[i]) ? 1 : 0;
-            trade |= tokens[i].Is('#') || tokens[i].Is('\u20AC') || tokens[i].Is('\u00A3') || tokens[i].Is('$') || (tokens[i].Kind == SpecTokenKind.Word && (ExportWords.IsCurrency(tokens[i].Text) || (tokens[i].Text.Length > 2 && ExportWords.IsArticle(tokens[i].Text)) || ExportWords.IsQuantity(tokens[i].Text)));
+            trade |= tokens[i].Is('#') || tokens[i].Is('\u20AC') || tokens[i].Is('\u00A3') || tokens[i].Is('$') || (tokens[i].Kind == SpecTokenKind.Word && (ExportWords.IsCurrency(tokens[i].Text) || ((tokens[i].Text.Length > 2 || (tokens[i].Text is "nr" && i + 1 < tokens.Count && tokens[i + 1].Is('.'))) && ExportWords.IsArticle(tokens[i].Text)) || ExportWords.IsQuantity(tokens[i].Text)));
         }
 
         return ends >= FewestSigns && trade;

@@ -94,9 +94,21 @@ internal sealed partial class LineScan
         ReadUse();
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube"));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i));
         SteererLengthBeside();
         Contradicted();
+    }
+
+    /// <summary>"Stuurbuis is van carbon", "der Schaft ist aus Alu", "pivot: en acier", and "tubo de carbono", which of a fork is the steerer.</summary>
+    private bool IsOfSteererSaid(int i)
+    {
+        int j = i - 1;
+        while (j >= 0 && j >= i - 4 && (_items[j].IsSign(',') || _items[j].IsSign(':') || _items[j].Is("m:nothing") || _items[j].Text is "is" or "ist" or "est" or "es" or "e" or "van" or "aus" or "of" or "en" or "de" or "in" or "di" or "made" or "gemaakt" or "fait" or "hecho" or "fatto" or "ja" or "die" or "der" or "it" or "il" or "full" or "voll"))
+        {
+            j--;
+        }
+
+        return j >= 0 && (_items[j].Is("t:steerer") || (_slot == Slot.Fork && _items[j].Text is "tubo" && Anywhere("t:steerer") < 0));
     }
 
     /// <summary>"No travel" beside a travel.</summary>

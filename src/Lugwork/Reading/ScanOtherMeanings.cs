@@ -15,6 +15,16 @@ internal sealed partial class LineScan
             }
         }
 
+        if (Values.TryGetValue("frontDerailleurMount", out LineFinding? brazed) && IsBrazedOther(brazed))
+        {
+            Values.Remove("frontDerailleurMount");
+        }
+
+        if (Values.TryGetValue("cableGuides", out LineFinding? stops) && IsPlaceOfDamage(stops))
+        {
+            Values.Remove("cableGuides");
+        }
+
         foreach (LineFinding value in Values.Values)
         {
             string? reason = OtherMeaning(value);
@@ -41,6 +51,7 @@ internal sealed partial class LineScan
         "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
         "travel" when Clauses(_items[value.First].Clause).Any(o => o.Text is "genutzt" or "genutzter" or "when" or "locked" or "gesperrt" or "bloque" or "bloqueada" or "bloccata" or "vergrendeld") => "the travel can be a part of the whole",
         "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
+        "hub" or "front" or "rear" when IsSetEqualToOther(value) => "the line says two widths",
         "hub" or "front" or "rear" when IsHubOfOther(value) => "the word beside the width can mean another thing",
         "innerWidth" when IsInsideOfOther(value) => "the inside can be of another thing",
         "frontBrake" when _slot == Slot.Fork && value.Last + 1 == _items.Count - 1 && _items[^1].Is("t:caliper") => "the mount can be the one of a caliper",
@@ -58,6 +69,23 @@ internal sealed partial class LineScan
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
         _ => null,
     };
+
+    /// <summary>"Brazed-on: canti bosses": what is brazed on is named behind the word, and is no derailleur.</summary>
+    private bool IsBrazedOther(LineFinding value)
+    {
+        if (value.Key != "braze-on" || Anywhere("t:frontmech") >= 0)
+        {
+            return false;
+        }
+
+        int next = value.Last + 1;
+        next += next < _items.Count && _items[next].Kind == SpecTokenKind.Sign ? 1 : 0;
+        return next < _items.Count && Values.Values.Any(v => v.Field is "rearBosses" or "frontBosses" or "cableGuides" && v.First <= next && next <= v.Last);
+    }
+
+    /// <summary>"A small chip by the cable stop": where it is, beside which a thing of the kind is one of several.</summary>
+    private bool IsPlaceOfDamage(LineFinding value) =>
+        value.First > 1 && (_items[value.First - 1].Text is "the" or "one" or "a" || _items[value.First - 1].Is("m:nothing")) && _items[value.First - 2].Text is "by" or "near" or "at" or "next" or "around" or "behind" or "under" or "below" or "above" or "beside" or "on";
 
     /// <summary>"JIS / ISO": the word of the other square taper, which is no number of a standard and is not denied.</summary>
     private bool HasOtherTaper()
@@ -163,6 +191,31 @@ internal sealed partial class LineScan
             bool weak = _items[j].Text is "con" or "avec" or "en" or "bloccaggio" or "a" or "de" or "met" or "blocage" && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
             bool bare = _slot == Slot.Fork && weak && !_items.Exists(o => o is { IsNumber: true, Value: 9 }) && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0;
             if (bare || ((of || (j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && IsStrange(j + 1))) && (weak || _items[j].Is("m:dh"))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"QR 130 mm (= Boost 12x148)": another width in front of the bracket that is said to be the same.</summary>
+    private bool IsSetEqualToOther(LineFinding value)
+    {
+        int equal = value.First - 1;
+        while (equal >= 0 && equal >= value.First - 3 && _items[equal].Kind == SpecTokenKind.Word)
+        {
+            equal--;
+        }
+
+        if (equal < 1 || !_items[equal].IsSign('=') || !_items[equal - 1].IsSign('('))
+        {
+            return false;
+        }
+
+        for (int i = 0; i < equal; i++)
+        {
+            if (_items[i] is { IsNumber: true, IsFraction: false, Value: >= 100 and <= 200 } width && !Enumerable.Range(value.First, value.Last - value.First + 1).Any(j => _items[j].IsNumber && _items[j].Value == width.Value))
             {
                 return true;
             }

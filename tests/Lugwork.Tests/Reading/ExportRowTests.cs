@@ -47,6 +47,17 @@ public sealed class ExportRowTests
     [InlineData("frame", "FRAME FAT,TA 12x177 R,ice grey,FR-0441,qty 3,$1,050", "rear=R177-12")]
     [InlineData("front rotor", "Rotor,140mm,Center Lock,silver/black,P/N 60441,10 pcs,$32.99", "fixing=center-lock size=140")]
     [InlineData("upper headset bearing", "RODAM DIR SUP,33.05x47x7,36/45°,10 uds,ref R-0447,8.90", "size=33.05x47x7-36/45")]
+    [InlineData("frame", "RH;SA hi. 148x12;sw;Nr. 2-1481;1;1.799,00", "rear=R148-12")]
+    [InlineData("frame", "21-3388|frame set|BB: T47-85.5|matt grey|1 pc|1.499,00", "shell=T47-85.5")]
+    [InlineData("frame", "FRAMES;BB86;deep blue;RR-86;2;£ 1,190.00", "shell=PF41-86.5")]
+    [InlineData("frame", "CADRE;12x142;tige 27,2;réf TI-885;1;2 450 €", "rear=R142-12 seatTube=27.2")]
+    [InlineData("fork", "FOURCHE;Boost 15x110;axe trav.;noir;REF FK-551;x2;369,00 €", "front=F110-15B")]
+    [InlineData("frame", "FRM-C;ZP 27.2;zwart;mt S;€ 1.350;vrrd 1", "seatTube=27.2")]
+    [InlineData("frame", "TEL-55;RS 27.2;antracite;tg M;€ 640;1 disp.", "seatTube=27.2")]
+    [InlineData("frame", "FAT-FRM;achter 177x12 steekas;groen;€ 560;showmodel;1", "rear=R177-12")]
+    [InlineData("frame", "RH hi. Achsgewinde M12x1,0;Ersatzteil-Nr. 88-1001;sw;3 St.;€ 14,00", "rearAxleThread=M12x1.0")]
+    [InlineData("front rotor", "RS-V;180;centerlock;rvs;€ 27,50;vrrd 11", "fixing=center-lock size=180")]
+    [InlineData("handlebar", "Lenker;Kl. 25,4;Griffe 22,2;silber;Nr. 0041-L;6;24,50", "clamp=25.4 grip=22.2")]
     public void What_a_row_says_of_trade_says_nothing_of_the_part(string slot, string text, string expected)
     {
         SpecLine line = SpecLine.Read(Slot.All.Single(s => s.Name == slot), text);
@@ -72,6 +83,11 @@ public sealed class ExportRowTests
     [InlineData("seatpost", "POST,27.2,30.9,350,black,SKU 12,9.90 USD")]
     [InlineData("frame", "Frame,27.2,350,blk,SKU 55,9.90 USD")]
     [InlineData("seatpost", "POST/27.2/30.9/black/#12/1 pc/£20")]
+    [InlineData("seatpost", "PEN;27.2;30.9;zwart;€ 1.100,00;vrrd 2")]
+    [InlineData("front rotor", "RS-V;160;180;centerlock;€ 27,50;vrrd 11")]
+    [InlineData("rear wheel", "WIEL;142x12;148x12;zwart;x2;€ 210,00")]
+    [InlineData("frame", "FRM;ZP 27.2;RS 30.9;zwart;€ 350;vrrd 1")]
+    [InlineData("chain", "KT;9sp;11sp;zilver;€ 12,95;vrrd 80")]
     public void Two_sizes_in_a_row_stay_two(string slot, string text)
     {
         SpecLine line = SpecLine.Read(Slot.All.Single(s => s.Name == slot), text);
