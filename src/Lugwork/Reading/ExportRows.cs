@@ -63,6 +63,8 @@ internal static class ExportRows
         for (int i = 1; i < cells.Count; i++)
         {
             bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind));
+            // "\u20AC 780;reso no;1": the last cell, behind a word behind a price.
+            beside |= i == cells.Count - 1 && i > 2 && cells[i - 1].Kind is Cell.Words && IsTrade(cells[i - 2].Kind) && cells[i].Kind is Cell.Count && items[cells[i].From].Value is <= 5;
             quantity = cells[i].Kind == Cell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
         }
 
@@ -178,7 +180,7 @@ internal static class ExportRows
                 : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? Cell.Count : Cell.Other;
         }
 
-        if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
+        if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (to - from is 2 or 3 && one.Text == "coll" && items[to - 1] is { Places: 0, IsFraction: false, Unit: "", Value: >= 1 and <= 20 }) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
         {
             return Cell.Trade;
         }
@@ -189,7 +191,64 @@ internal static class ExportRows
             return Cell.Price;
         }
 
+        if (IsThousands(items, from, to, money, others))
+        {
+            return Cell.Trade;
+        }
+
+        if (to - from == 2 && one.IsSign('x') && items[from + 1] is { Glued: true, Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 })
+        {
+            // "x8": how many there are.
+            return Cell.Count;
+        }
+
         return numbers == 0 && words > 0 ? Cell.Words : IsCode(items, from, to) ? Cell.Code : Cell.Other;
+    }
+
+    /// <summary>"1 450 \u20AC", "PV 1 199 \u20AC": a sum with a blank behind its thousands.</summary>
+    private static bool IsThousands(List<SpecItem> items, int from, int to, bool money, int others)
+    {
+        if (!money || others > 0)
+        {
+            return false;
+        }
+
+        int first = -1;
+        for (int i = from; i < to; i++)
+        {
+            if (!items[i].IsNumber)
+            {
+                continue;
+            }
+
+            if (first >= 0)
+            {
+                return i == first + 1 && items[i].Value is >= 0 and < 1000 && items[i] is { Places: 0 or 2, IsFraction: false } && items[i].End - items[i].Start >= 3 && !CountsOn(items, i + 1, to);
+            }
+
+            if (items[i] is not { Places: 0, IsFraction: false, Unit: "", Value: >= 1 and <= 99 })
+            {
+                return false;
+            }
+
+            first = i;
+        }
+
+        return false;
+    }
+
+    /// <summary>A figure stands at a place or behind it, before the end of the cell.</summary>
+    private static bool CountsOn(List<SpecItem> items, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (items[i].IsNumber)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Stk 14", "7 pcs": a quantity by its word.</summary>
@@ -284,7 +343,7 @@ internal static class ExportRows
         (bool figures, bool padded) = (false, false);
         for (int i = from + 1; i < to; i++)
         {
-            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-')) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
+            if (!items[i].Glued || items[i].Text == "iscg" || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-') && !(from == 0 && items[i].IsSign('/'))) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
             {
                 return false;
             }
@@ -296,7 +355,7 @@ internal static class ExportRows
             }
 
             figures |= items[i].IsNumber;
-            padded |= items[i].IsNumber && items[i].Text.Length > 2 && items[i].Text[0] == '0' && items[i].Places == 0;
+            padded |= items[i].IsNumber && items[i].Text.Length > (from == 0 && items[i - 1].IsSign('/') ? 1 : 2) && items[i].Text[0] == '0' && items[i].Places == 0;
         }
 
         return figures && (plain || padded);
