@@ -58,6 +58,7 @@ internal static class CompactWords
         "sela" when i > 0 && tokens[i - 1].Text is "tubo" or "collare" or "di" => "sella",
         "rales" when i + 1 < tokens.Count && tokens[i + 1].Text is "redondos" or "ovalados" or "ovales" or "carbono" or "acero" => "railes",
         "coll" when (IsPoint(tokens, i + 1) || (i + 1 < tokens.Count && tokens[i + 1].Is('-') && tokens[i + 1].Glued)) && i + 2 < tokens.Count && tokens[i + 2].Text is "sella" or "reggisella" => "collare",
+        "tras" when IsPoint(tokens, i + 1) && i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "disco" or "buje" or "freno" or "rotor" => "trasero",
         "hi" when IsPoint(tokens, i + 1) && i > 0 && IsOfMount(tokens[i - 1]) => "hinten",
         "vo" when IsPoint(tokens, i + 1) && i > 0 && IsOfMount(tokens[i - 1]) => "vorn",
         "l" when IsPoint(tokens, i + 1) && i > 0 && Figure(tokens, i - 1) is 16 or 18 or 20 or 24 or 28 or 32 or 36 or 40 or 48 => "loch",
