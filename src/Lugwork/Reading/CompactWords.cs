@@ -49,6 +49,16 @@ internal static class CompactWords
         "inn" when i > 0 && tokens[i - 1].Text is "sr" or "sattelrohr" or "sattelr" or "sitzrohr" && IsPoint(tokens, i + 1) => "innen",
         "sattelr" or "sitzr" => "sattelrohr",
         "post" when IsPoint(tokens, i + 1) && IsRearInItalian(tokens, i) => "posteriore",
+        "forc" when IsPoint(tokens, i + 1) && i + 3 < tokens.Count && tokens[i + 2].Text is "post" or "posteriori" or "posteriore" or "ant" or "anteriori" && IsPoint(tokens, i + 3) => "forcellini",
+        "rs" when Figure(tokens, i + 1) is 27.2m or 30.9m or 31.6m && EndsOrBracket(tokens, i + 2) => "reggisella",
+        "pr" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && tokens[i + 2].Text is "jantes" or "jante" or "pneu" or "pneus" or "disque" or "tige" or "tube" or "cadre" or "fourche" => "pour",
+        "del" when IsPoint(tokens, i + 1) && i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "disco" or "rueda" or "cubierta" or "neumatico" or "buje" or "llanta" or "freno" or "camara" or "guardabarros" or "rotor" => "delantero",
+        "foret" when i > 0 && tokens[i - 1].Text is "en" or "la" => "campagne",
+        "sele" when i > 1 && tokens[i - 1].Text is "de" && tokens[i - 2].Text is "tube" or "tige" or "collier" => "selle",
+        "sela" when i > 0 && tokens[i - 1].Text is "tubo" or "collare" or "di" => "sella",
+        "rales" when i + 1 < tokens.Count && tokens[i + 1].Text is "redondos" or "ovalados" or "ovales" or "carbono" or "acero" => "railes",
+        "coll" when (IsPoint(tokens, i + 1) || (i + 1 < tokens.Count && tokens[i + 1].Is('-') && tokens[i + 1].Glued)) && i + 2 < tokens.Count && tokens[i + 2].Text is "sella" or "reggisella" => "collare",
+        "tras" when IsPoint(tokens, i + 1) && i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "disco" or "buje" or "freno" or "rotor" => "trasero",
         "hi" when IsPoint(tokens, i + 1) && i > 0 && IsOfMount(tokens[i - 1]) => "hinten",
         "vo" when IsPoint(tokens, i + 1) && i > 0 && IsOfMount(tokens[i - 1]) => "vorn",
         "l" when IsPoint(tokens, i + 1) && i > 0 && Figure(tokens, i - 1) is 16 or 18 or 20 or 24 or 28 or 32 or 36 or 40 or 48 => "loch",
@@ -99,7 +109,7 @@ internal static class CompactWords
             return;
         }
 
-        int marks = whole is "centerlock" or "dropout" ? 2 : whole is "garde" ? 2 : IsPoint(tokens, i + 1) || (whole is "sattelrohr" && i + 1 < tokens.Count && (tokens[i + 1].Is('/') || tokens[i + 1].Is('-')) && tokens[i + 1].Glued) ? 1 : 0;
+        int marks = whole is "collare" ? 1 : whole is "centerlock" or "dropout" ? 2 : whole is "garde" ? 2 : IsPoint(tokens, i + 1) || (whole is "sattelrohr" && i + 1 < tokens.Count && (tokens[i + 1].Is('/') || tokens[i + 1].Is('-')) && tokens[i + 1].Glued) ? 1 : 0;
         if (whole is "sattelrohr" && Next(tokens, i + 1) is "stutze")
         {
             // "SR-Stütze": one word for the post.
@@ -148,9 +158,23 @@ internal static class CompactWords
     /// <summary>"post. 135 QR", "moz. post. 12x142": behind nothing that a seatpost is called by, and before the size of a rear hub.</summary>
     private static bool IsRearInItalian(List<SpecToken> tokens, int i)
     {
-        if (i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i - 1].Text is not ("moz" or "mozzo" or "asse" or "perno" or "carro" or "pp" or "qr"))
+        if (i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i - 1].Text is not ("copertone" or "copertoncino" or "pneumatico" or "gomma" or "ruota" or "disco" or "cerchio" or "freno" or "camera" or "deragliatore" or "cambio" or "forcellini" or "moz" or "mozzo" or "asse" or "perno" or "carro" or "pp" or "qr"))
         {
             return false;
+        }
+
+        if (i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "copertone" or "copertoncino" or "pneumatico" or "gomma" or "ruota" or "disco" or "mozzo" or "cerchio" or "freno" or "camera" or "deragliatore" or "cambio")
+        {
+            // "Copertone post. 40-635".
+            return true;
+        }
+
+        int told = After(tokens, i + 2);
+        told += told < tokens.Count && told == i + 2 && tokens[told].Kind == SpecTokenKind.Sign ? 1 : 0;
+        if (told < tokens.Count && tokens[told].Text is "qr" or "pp" or "boost" && HubWidth(tokens, told + 1) && Figure(tokens, told + 1) >= 116)
+        {
+            // "post. > QR 130 mm".
+            return true;
         }
 
         if (HubWidth(tokens, i + 2) && Figure(tokens, i + 2) >= 116)

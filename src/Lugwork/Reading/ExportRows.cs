@@ -16,7 +16,7 @@ internal static class ExportRows
             return;
         }
 
-        List<(int From, int To, Cell Kind)> cells = [];
+        List<(int From, int To, RowCell Kind)> cells = [];
         int from = 0;
         for (int i = 0; i <= items.Count; i++)
         {
@@ -27,7 +27,7 @@ internal static class ExportRows
             }
         }
 
-        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is Cell.Trade) && (sign == ',' || !IsPriced(items, cells))))
+        if (cells.Count < FewestCells || (!cells.Exists(c => c.Kind is RowCell.Trade) && (sign == ',' || !IsPriced(items, cells))))
         {
             return;
         }
@@ -35,7 +35,7 @@ internal static class ExportRows
         if (sign == ',')
         {
             // A comma parts sentences too: only what says by itself that it is of trade.
-            foreach ((int start, int end, _) in cells.FindAll(c => c.Kind == Cell.Trade))
+            foreach ((int start, int end, _) in cells.FindAll(c => c.Kind == RowCell.Trade))
             {
                 SaysNothing(items, start, end);
             }
@@ -46,9 +46,9 @@ internal static class ExportRows
         // "1 ud;290", "1 st;329;art AD-12": a sum without its currency, behind how many there are.
         for (int i = 1; i < cells.Count; i++)
         {
-            if (cells[i] is { Kind: Cell.Other } sum && sum.To - sum.From == 1 && items[sum.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && (i == cells.Count - 1 ? cells[i - 1].Kind is Cell.Trade or Cell.Count : i > cells.Count / 2 && CountsPieces(items, cells[i - 1].From, cells[i - 1].To) && IsTrade(cells[i + 1].Kind)))
+            if (cells[i] is { Kind: RowCell.Other } sum && sum.To - sum.From == 1 && items[sum.From] is { IsNumber: true, Places: 0, Unit: "", IsFraction: false, IsDiameter: false } && (i == cells.Count - 1 ? cells[i - 1].Kind is RowCell.Trade or RowCell.Count : i > cells.Count / 2 && CountsPieces(items, cells[i - 1].From, cells[i - 1].To) && IsTrade(cells[i + 1].Kind)))
             {
-                cells[i] = sum with { Kind = Cell.Trade };
+                cells[i] = sum with { Kind = RowCell.Trade };
             }
         }
 
@@ -58,24 +58,24 @@ internal static class ExportRows
             SaysNothing(items, start, end);
         }
 
-        bool said = cells.Exists(c => c.Kind == Cell.Trade && CountsPieces(items, c.From, c.To));
+        bool said = cells.Exists(c => c.Kind == RowCell.Trade && CountsPieces(items, c.From, c.To));
         int quantity = -1;
         for (int i = 1; i < cells.Count; i++)
         {
-            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind)) || (i > 1 && i == cells.Count - 1 && cells[i - 1].Kind == Cell.Words && IsTrade(cells[i - 2].Kind) && items[cells[i].From].Value < 10);
-            quantity = cells[i].Kind == Cell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
+            bool beside = IsTrade(cells[i - 1].Kind) || (i + 1 < cells.Count && IsTrade(cells[i + 1].Kind)) || (i > 1 && i == cells.Count - 1 && cells[i - 1].Kind == RowCell.Words && IsTrade(cells[i - 2].Kind) && items[cells[i].From].Value < 10);
+            quantity = cells[i].Kind == RowCell.Count && beside && !(said && items[cells[i].From].Value >= LeastWidth) ? i : quantity;
         }
 
         for (int i = 0; i < cells.Count; i++)
         {
-            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == Cell.Code || IsNumberOfStock(items, cells[i].From, cells[i].To))) || i == quantity)
+            if ((IsTrade(cells[i].Kind) && (i > 0 || cells[i].Kind == RowCell.Code || IsNumberOfStock(items, cells[i].From, cells[i].To))) || i == quantity)
             {
                 SaysNothing(items, cells[i].From, cells[i].To);
             }
         }
     }
 
-    private enum Cell
+    private enum RowCell
     {
         /// <summary>Of the part, or not known.</summary>
         Other,
@@ -96,20 +96,20 @@ internal static class ExportRows
         Count,
     }
 
-    private static bool IsTrade(Cell kind) => kind is Cell.Trade or Cell.Price or Cell.Code;
+    private static bool IsTrade(RowCell kind) => kind is RowCell.Trade or RowCell.Price or RowCell.Code;
 
     /// <summary>A price beside a count or a code: "RE-5762;6;39,90", "39,90;6".</summary>
-    private static bool IsPriced(List<SpecItem> items, List<(int From, int To, Cell Kind)> cells)
+    private static bool IsPriced(List<SpecItem> items, List<(int From, int To, RowCell Kind)> cells)
     {
         for (int i = Math.Max(1, cells.Count - 4); i < cells.Count; i++)
         {
-            if (i == cells.Count - 1 && cells[i].Kind == Cell.Price && cells[i - 1].Kind == Cell.Words && items[cells[i].From].Value >= 40)
+            if (i == cells.Count - 1 && cells[i].Kind == RowCell.Price && cells[i - 1].Kind == RowCell.Words && items[cells[i].From].Value >= 40)
             {
                 // "oliva;1199,00", "negro;399,00": more than any post or bore.
                 return true;
             }
 
-            if ((cells[i].Kind == Cell.Price || (cells[i].Kind == Cell.Code && i > 0)) && ((cells[i - 1].Kind is Cell.Count or Cell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is Cell.Count or Cell.Code)))
+            if ((cells[i].Kind == RowCell.Price || (cells[i].Kind == RowCell.Code && i > 0)) && ((cells[i - 1].Kind is RowCell.Count or RowCell.Code) || (i + 1 < cells.Count && cells[i + 1].Kind is RowCell.Count or RowCell.Code)))
             {
                 return true;
             }
@@ -142,11 +142,11 @@ internal static class ExportRows
     private static bool Ends(List<SpecItem> items, int i, char sign) =>
         items[i].IsSign(sign) && (sign is not ('/' or ',') || (items[i].IsFraction && (sign == ',' || !items[i].Glued)));
 
-    private static Cell KindOf(List<SpecItem> items, int from, int to)
+    private static RowCell KindOf(List<SpecItem> items, int from, int to)
     {
         if (to <= from)
         {
-            return Cell.Other;
+            return RowCell.Other;
         }
 
         (int numbers, int words, int others, bool article, bool quantity, bool money) = (0, 0, 0, false, false, false);
@@ -168,40 +168,97 @@ internal static class ExportRows
         SpecItem one = items[from];
         if (IsThousands(items, from, to))
         {
-            return Cell.Trade;
+            return RowCell.Trade;
         }
 
         if ((numbers == 0 && words > 0 && others == 0 && money) || (numbers == 1 && words == 0 && to - from == 3 && one.IsNumber && items[from + 1].IsSign(',') && items[from + 2].IsSign('-')))
         {
             // "VB", "89,-".
-            return Cell.Trade;
+            return RowCell.Trade;
         }
 
         if (numbers == 1 && words == 0 && one.IsNumber && to - from == 1)
         {
-            return IsLong(one) || one.Unit == "other" ? Cell.Trade
-                : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? Cell.Other : Cell.Price
-                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? Cell.Count : Cell.Other;
+            return IsLong(one) || one.Unit == "other" ? RowCell.Trade
+                : one is { Places: 2, IsFraction: false, Unit: "" } ? IsSizeAsPrice(items, one) ? RowCell.Other : RowCell.Price
+                : one is { Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 } ? RowCell.Count : RowCell.Other;
         }
 
         if (to - from == 2 && one.IsSign('x') && items[from + 1] is { IsNumber: true, Glued: true, Places: 0, IsFraction: false, Unit: "", Value: < 100 })
         {
             // "x8".
-            return Cell.Trade;
+            return RowCell.Trade;
         }
 
-        if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
+        if ((article && !IsOfInterface(items, from, to)) || IsPlace(items, from, to) || IsNumberOfStock(items, from, to) || (to - from is 2 or 3 && one.Text == "coll" && items[to - 1] is { Places: 0, IsFraction: false, Unit: "", Value: >= 1 and <= 20 }) || (numbers == 1 && others == 0 && (money || (quantity && IsWhole(items, from, to)))))
         {
-            return Cell.Trade;
+            return RowCell.Trade;
         }
 
         if (numbers == 2 && words == 0 && to - from == 2 && items[from] is { Places: 0, Unit: "", Value: >= 1 and <= 99 } && items[from + 1] is { Places: 2, Value: < 1000, Unit: "" })
         {
             // "1 350,00".
-            return Cell.Price;
+            return RowCell.Price;
         }
 
-        return numbers == 0 && words > 0 ? Cell.Words : IsCode(items, from, to) ? Cell.Code : Cell.Other;
+        if (IsThousands(items, from, to, money, others))
+        {
+            return RowCell.Trade;
+        }
+
+        if (to - from == 2 && one.IsSign('x') && items[from + 1] is { Glued: true, Places: 0, IsFraction: false, IsDiameter: false, IsBroken: false, Unit: "", Value: >= 1 and <= 99 })
+        {
+            // "x8": how many there are.
+            return RowCell.Count;
+        }
+
+        return numbers == 0 && words > 0 ? RowCell.Words : IsCode(items, from, to) ? RowCell.Code : RowCell.Other;
+    }
+
+    /// <summary>"1 450 \u20AC", "PV 1 199 \u20AC": a sum with a blank behind its thousands.</summary>
+    private static bool IsThousands(List<SpecItem> items, int from, int to, bool money, int others)
+    {
+        if (!money || others > 0)
+        {
+            return false;
+        }
+
+        int first = -1;
+        for (int i = from; i < to; i++)
+        {
+            if (!items[i].IsNumber)
+            {
+                continue;
+            }
+
+            if (first >= 0)
+            {
+                return i == first + 1 && items[i].Value is >= 0 and < 1000 && items[i] is { Places: 0 or 2, IsFraction: false } && items[i].End - items[i].Start >= 3 && !CountsOn(items, i + 1, to);
+            }
+
+            if (items[i] is not { Places: 0, IsFraction: false, Unit: "", Value: >= 1 and <= 99 })
+            {
+                return false;
+            }
+
+            first = i;
+        }
+
+        return false;
+    }
+
+    /// <summary>A figure stands at a place or behind it, before the end of the cell.</summary>
+    private static bool CountsOn(List<SpecItem> items, int from, int to)
+    {
+        for (int i = from; i < to; i++)
+        {
+            if (items[i].IsNumber)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Stk 14", "7 pcs": a quantity by its word.</summary>
@@ -311,7 +368,7 @@ internal static class ExportRows
         (bool figures, bool padded) = (false, false);
         for (int i = from + 1; i < to; i++)
         {
-            if (!items[i].Glued || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-') && !(items[i].IsSign('/') && from == 0)) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
+            if (!items[i].Glued || items[i].Text == "iscg" || (items[i].Kind == SpecTokenKind.Sign && !items[i].IsSign('-') && !(from == 0 && items[i].IsSign('/'))) || (items[i].IsNumber && (items[i].Unit.Length > 0 || items[i].Places > 0)))
             {
                 return false;
             }
@@ -323,7 +380,7 @@ internal static class ExportRows
             }
 
             figures |= items[i].IsNumber;
-            padded |= items[i] is { IsNumber: true, Places: 0, IsFraction: false } && items[i].End - items[i].Start > items[i].Text.Length;
+            padded |= items[i] is { IsNumber: true, Places: 0, IsFraction: false } && (items[i].End - items[i].Start > items[i].Text.Length || (items[i].Text.Length > (from == 0 && items[i - 1].IsSign('/') ? 1 : 2) && items[i].Text[0] == '0'));
         }
 
         return figures && (plain || padded);

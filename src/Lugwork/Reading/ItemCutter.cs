@@ -38,6 +38,7 @@ internal static class ItemCutter
         SaidTwice.Mend(tokens, vocabulary.Tree);
         SameSize.Mend(tokens);
         Fillers.Mend(tokens, text);
+        SpokenNames.Mend(tokens);
         SpokenSizes.Mend(tokens, vocabulary.Tree);
         SpelledTens.Mend(tokens, vocabulary.Tree);
         SpelledNumbers.Mend(tokens, vocabulary.Tree);

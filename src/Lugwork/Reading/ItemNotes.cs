@@ -186,6 +186,7 @@ internal static class ItemNotes
     {
         int at = items[i].Text is "annees" or "anni" or "anos" or "jaren" ? i + 1 : items[i].Text is "jahre" or "jahren" ? i - 1 : -1;
         at += at > i && at < items.Count && items[at].Kind == SpecTokenKind.Sign ? 1 : 0;
+        at = at < 0 && items[i].Text == "los" && i > 0 && items[i - 1].Text is "de" or "en" && !(i + 2 < items.Count && items[i + 2].IsNumber) ? i + 1 : at;
         at -= at > 0 && at < i && items[at].Text is "er" or "ern" ? 1 : 0;
         if (at >= 0 && at < items.Count && items[at] is { IsNumber: true, IsFraction: false, Unit: "", Value: 20 or 30 or 40 or 50 or 60 or 70 or 80 or 90 })
         {

@@ -19,7 +19,7 @@ internal sealed partial class LineScan
         {
             Values["signal"] = signal with { Key = "wired" };
         }
-        else if (signal.Key == "cable")
+        else if (signal.Key == "cable" && !IsElectronicNext(signal))
         {
             Several("signal", ["cable", "wired"], signal.First, signal.Last, "electronic shifting has no cable that pulls");
         }
@@ -71,6 +71,33 @@ internal sealed partial class LineScan
     }
 
     private static bool IsWithWord(string word) => word is "mit" or "m" or "met" or "con" or "avec" or "with" or "w" or "via" or "per" or "par" or "por";
+
+    /// <summary>"Lo cambi\u00E9 por la electr\u00F3nica", "switched to electronic": each word for electronics stands in another clause, without a figure, behind a word for going over to it.</summary>
+    private bool IsElectronicNext(LineFinding signal)
+    {
+        for (int i = 0; i < _items.Count; i++)
+        {
+            if (!_items[i].Is("m:electronic"))
+            {
+                continue;
+            }
+
+            bool over = false;
+            int clause = _items[i].Clause;
+            for (int j = i - 1; j >= 0 && j >= i - 10 && _items[j].Clause == clause; j--)
+            {
+                over |= _items[j].Text is "switched" or "switching" or "switch" or "moved" or "moving" or "upgraded" or "upgrading" or "changed" or "went" or "gone" or "going"
+                    or "umgestiegen" or "umgestellt" or "umgerustet" or "wechsle" or "gewechselt" or "umstieg" or "wechsel" or "umstellung" or "passe" or "passee" or "passer" or "passage" or "pase" or "pasado" or "cambie" or "cambiado" or "pasar" or "passato" or "passata" or "passo" or "passaggio" or "passando" or "overgestapt" or "overgegaan" or "overstap" or "overgang" or "ponerme";
+            }
+
+            if (!over || clause == _items[signal.First].Clause || _items.Exists(k => k.Clause == clause && k.IsNumber && k.Unit is not "other"))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>"Cassette 11-speed": the one number of speeds stands right beside the name of another part, and the part itself is not named.</summary>
     private bool SpeedsOfOther(string other, string own)
