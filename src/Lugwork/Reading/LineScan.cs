@@ -86,6 +86,7 @@ internal sealed partial class LineScan
 
             Alternatives();
             Broken();
+            BoreWithinTube();
             Audit();
         }
     }

@@ -43,5 +43,16 @@ internal sealed partial class LineScan
         }
     }
 
+    /// <summary>No tube is wider inside than outside: two figures that say so were taken the wrong way round, or one of them is of something else.</summary>
+    private void BoreWithinTube()
+    {
+        if (_slot == Slot.Frame && Values.TryGetValue("seatTube", out LineFinding? bore) && Values.TryGetValue("seatTubeOutside", out LineFinding? outside)
+            && decimal.TryParse(bore.Key, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out decimal within)
+            && decimal.TryParse(outside.Key, System.Globalization.NumberStyles.AllowDecimalPoint, System.Globalization.CultureInfo.InvariantCulture, out decimal without) && within >= without)
+        {
+            Doubts.Add(new("seatTube", [bore.Key, outside.Key], Math.Min(bore.Start, outside.Start), Math.Max(bore.End, outside.End), LineDoubtKind.Conflict, "a seat tube is narrower inside than outside"));
+        }
+    }
+
     private static bool IsInsideWord(SpecItem item) => item.Is("m:inside") || item.Is("t:inner");
 }
