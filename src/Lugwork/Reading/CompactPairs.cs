@@ -49,18 +49,18 @@ internal static class CompactPairs
 
     private static bool IsWidth(decimal value) => value is 100 or 110 or 135 or 142 or 148 or 150 or 157 or 177 or 197;
 
-    public static bool IsAxleWord(string word) => word is "axle" or "ax" or "axe" or "eje" or "asse" or "perno" or "as" or "achse" or "steckachse" or "steekas" or "pasante" or "passante";
+    public static bool IsAxleWord(string word) => WordLists.CompactPairsIsAxleWord.Contains(word);
 
-    private static bool IsWidthWord(string word) => word is "width" or "ancho" or "anchura" or "largeur" or "larghezza" or "breedte" or "breite" or "old" or "spacing" or "battuta" or "entraxe" or "einbaubreite" or "inbouwbreedte";
+    private static bool IsWidthWord(string word) => WordLists.CompactPairsIsWidthWord.Contains(word);
 
-    private static bool IsEndWord(string word) => word is "rear" or "front" or "hr" or "vr" or "hinten" or "vorn" or "vorne" or "achter" or "voor" or "ar" or "av" or "arriere" or "avant" or "trasero" or "tras" or "trasera" or "del" or "delantero" or "posteriore" or "post" or "anteriore" or "ant" or "hinterbau" or "achterbrug";
+    private static bool IsEndWord(string word) => WordLists.CompactPairsIsEndWord.Contains(word);
 
     /// <summary>"Rear 142", "HR-Nabe 142", "tras. 142": a word for an end before the figure, with a point, a colon or a word for the hub between.</summary>
     private static bool IsBehindEnd(List<SpecToken> tokens, int i)
     {
         int at = i - 1;
         at -= at >= 0 && (tokens[at].Is('.') || tokens[at].Is(':')) ? 1 : 0;
-        if (at > 0 && tokens[at].Text is "hub" or "nabe" or "moyeu" or "buje" or "mozzo" or "naaf" or "end" or "spacing")
+        if (at > 0 && WordLists.CompactPairsIsBehindEnd.Contains(tokens[at].Text))
         {
             at--;
             at -= at > 0 && (tokens[at].Is('-') || tokens[at].Is('.')) ? 1 : 0;
@@ -104,7 +104,7 @@ internal static class CompactPairs
         return said || (behind < tokens.Count && IsBolt(tokens[behind].Text)) ? at + 1 : 0;
     }
 
-    private static bool IsBolt(string word) => word is "bolt" or "bolts" or "vis" or "torn" or "tornillo" or "tornillos" or "viti" or "vite" or "bouten" or "bout" or "schraube" or "schrauben" or "schr" or "boulons";
+    private static bool IsBolt(string word) => WordLists.CompactPairsIsBolt.Contains(word);
 
     /// <summary>The width behind an axle: "12, ancho 142"; 0 where it is none.</summary>
     private static int WidthBehind(List<SpecToken> tokens, int i)

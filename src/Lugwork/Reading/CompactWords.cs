@@ -51,8 +51,8 @@ internal static class CompactWords
         "post" when IsPoint(tokens, i + 1) && IsRearInItalian(tokens, i) => "posteriore",
         "forc" when IsPoint(tokens, i + 1) && i + 3 < tokens.Count && tokens[i + 2].Text is "post" or "posteriori" or "posteriore" or "ant" or "anteriori" && IsPoint(tokens, i + 3) => "forcellini",
         "rs" when Figure(tokens, i + 1) is 27.2m or 30.9m or 31.6m && EndsOrBracket(tokens, i + 2) => "reggisella",
-        "pr" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && tokens[i + 2].Text is "jantes" or "jante" or "pneu" or "pneus" or "disque" or "tige" or "tube" or "cadre" or "fourche" => "pour",
-        "del" when IsPoint(tokens, i + 1) && i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "disco" or "rueda" or "cubierta" or "neumatico" or "buje" or "llanta" or "freno" or "camara" or "guardabarros" or "rotor" => "delantero",
+        "pr" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && WordLists.CompactWordsWhole.Contains(tokens[i + 2].Text) => "pour",
+        "del" when IsPoint(tokens, i + 1) && i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && WordLists.CompactWordsWhole2.Contains(tokens[i - 1].Text) => "delantero",
         "foret" when i > 0 && tokens[i - 1].Text is "en" or "la" => "campagne",
         "sele" when i > 1 && tokens[i - 1].Text is "de" && tokens[i - 2].Text is "tube" or "tige" or "collier" => "selle",
         "sela" when i > 0 && tokens[i - 1].Text is "tubo" or "collare" or "di" => "sella",
@@ -83,7 +83,7 @@ internal static class CompactWords
         "rec" when IsPoint(tokens, i + 1) && Figure(tokens, i + 2) is >= 60 and <= 230 && (i == 0 || IsPart(tokens[i - 1])) && Ends(tokens, i + 3) => "recorrido",
         "c" when IsSlashed(tokens, i, "lock") => "centerlock",
         "d" when IsSlashed(tokens, i, "o") || IsSlashed(tokens, i, "outs") => "dropout",
-        "o" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && tokens[i + 2].Text is "schutzbl" or "schutzblech" or "schutzbleche" or "schutzblechen" or "adapter" or "hulse" or "sattelstutze" or "stutze" or "schaltauge" or "steckachse" or "achse" => "ohne",
+        "o" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && WordLists.CompactWordsWhole3.Contains(tokens[i + 2].Text) => "ohne",
         "s" when i + 2 < tokens.Count && tokens[i + 1].Is('/') && tokens[i + 1].Glued && tokens[i + 2].Text is "guardabarros" or "adaptador" or "tija" or "eje" or "patilla" => "sin",
         "g" when i + 3 < tokens.Count && IsPoint(tokens, i + 1) && tokens[i + 2].Is('-') && tokens[i + 3].Text == "boue" => "garde",
         "schutzbl" => "schutzblech",
@@ -141,7 +141,7 @@ internal static class CompactWords
 
     private static bool IsSide(string word) => word is "innen" or "inn" or "int" or "inside" or "bohrung" or "innendurchmesser" or "aussen";
 
-    private static bool IsOfMount(SpecToken token) => token.IsNumber || token.Text is "is" or "pm" or "fm" or "bremse" or "ebb" or "einbaubreite" or "disc" or "scheibe";
+    private static bool IsOfMount(SpecToken token) => token.IsNumber || WordLists.CompactWordsIsOfMount.Contains(token.Text);
 
     /// <summary>"15x100 6T", "15x110 Boost, 6T": bolts of a rotor, right behind the size of a hub.</summary>
     private static bool IsBehindHub(List<SpecToken> tokens, int i)
@@ -158,12 +158,12 @@ internal static class CompactWords
     /// <summary>"post. 135 QR", "moz. post. 12x142": behind nothing that a seatpost is called by, and before the size of a rear hub.</summary>
     private static bool IsRearInItalian(List<SpecToken> tokens, int i)
     {
-        if (i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && tokens[i - 1].Text is not ("copertone" or "copertoncino" or "pneumatico" or "gomma" or "ruota" or "disco" or "cerchio" or "freno" or "camera" or "deragliatore" or "cambio" or "forcellini" or "moz" or "mozzo" or "asse" or "perno" or "carro" or "pp" or "qr"))
+        if (i > 0 && tokens[i - 1].Kind == SpecTokenKind.Word && !WordLists.CompactWordsIsRearInItalian.Contains(tokens[i - 1].Text))
         {
             return false;
         }
 
-        if (i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i - 1].Text is "copertone" or "copertoncino" or "pneumatico" or "gomma" or "ruota" or "disco" or "mozzo" or "cerchio" or "freno" or "camera" or "deragliatore" or "cambio")
+        if (i > 0 && i + 2 < tokens.Count && tokens[i + 2].IsNumber && WordLists.CompactWordsIsRearInItalian2.Contains(tokens[i - 1].Text))
         {
             // "Copertone post. 40-635".
             return true;
@@ -213,7 +213,7 @@ internal static class CompactWords
     {
         for (int j = i - 1; j >= 0 && j >= i - 4 && !tokens[j].Is(';') && !tokens[j].Is('|'); j--)
         {
-            if (tokens[j].Text is "cerchio" or "cerchi" or "tubolare" or "copertoncino" or "carbonio" or "jante" or "jantes" or "boyau" or "boyaux" or "carbone" or "llanta" or "aro" or "tubular" or "carbono" or "cubierta" or "felge" or "velg" or "tubeless" or "hookless" or "aero")
+            if (WordLists.CompactWordsIsBehindRim.Contains(tokens[j].Text))
             {
                 return true;
             }
@@ -236,12 +236,12 @@ internal static class CompactWords
         bool english = !width;
         for (int j = 0; j < tokens.Count; j++)
         {
-            if (tokens[j].Text is "axe" or "av" or "ar" or "avant" or "arriere" or "pivot" or "moyeu" or "fourche" or "axes")
+            if (WordLists.CompactWordsIsTravel.Contains(tokens[j].Text))
             {
                 return false;
             }
 
-            english |= tokens[j].Text is "ta" or "taper" or "tapered" or "rotor" or "tyre" or "steerer" or "fork" or "offset";
+            english |= WordLists.CompactWordsIsTravel2.Contains(tokens[j].Text);
         }
 
         return english;
@@ -250,7 +250,7 @@ internal static class CompactWords
     /// <summary>"Incl.", "inkl.", "meegeleverd" as the last word of its clause.</summary>
     private static bool IsSupplied(List<SpecToken> tokens, int i)
     {
-        if (i >= tokens.Count || tokens[i].Text is not ("incl" or "inkl" or "included" or "inklusive" or "inbegriffen" or "dabei" or "compris" or "comprise" or "inclus" or "incluse" or "incluido" or "incluida" or "incluso" or "inclusa" or "compreso" or "compresa" or "inbegrepen" or "meegeleverd"))
+        if (i >= tokens.Count || !WordLists.CompactWordsIsSupplied.Contains(tokens[i].Text))
         {
             return false;
         }

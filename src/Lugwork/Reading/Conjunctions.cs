@@ -70,11 +70,11 @@ internal static class Conjunctions
     private static bool IsArticle(string and, string word) => and switch
     {
         "and" or "plus" => word is "a" or "an" or "the" or "its",
-        "und" => word is "ein" or "eine" or "einen" or "einem" or "einer" or "der" or "die" or "das" or "den" or "dem",
+        "und" => WordLists.ConjunctionsIsArticle.Contains(word),
         "en" => word is "een" or "het" or "de",
         "et" => word is "un" or "une" or "le" or "la" or "les",
         "y" => word is "un" or "una" or "el" or "la" or "los" or "las",
-        "e" or "ed" => word is "un" or "una" or "il" or "lo" or "la" or "i" or "gli" or "le",
+        "e" or "ed" => WordLists.ConjunctionsIsArticle2.Contains(word),
         _ => false,
     };
 }

@@ -47,7 +47,7 @@ internal static class EndCapPairs
         }
     }
 
-    private static bool IsDenied(SpecItem item) => item.Is("m:not") || item.Is("m:pas") || item.Is("d:gone") || item.Text is "no" or "non" or "not" or "without" or "ohne" or "kein" or "keine" or "nicht" or "sans" or "sin" or "senza" or "zonder" or "geen" or "niet";
+    private static bool IsDenied(SpecItem item) => item.Is("m:not") || item.Is("m:pas") || item.Is("d:gone") || WordLists.EndCapPairsIsDenied.Contains(item.Text);
 
     private static void Say(List<SpecItem> items, int caps, int last, bool denied)
     {

@@ -112,7 +112,7 @@ internal static class Fillers
 
     /// <summary>What follows goes on with the clause: not a word that denies or doubts what the filler led to.</summary>
     private static bool IsFollowed(List<SpecToken> tokens, int at) =>
-        at >= tokens.Count || tokens[at].Kind != SpecTokenKind.Word || tokens[at].Text is not ("not" or "nicht" or "kein" or "keine" or "pas" or "no" or "non" or "niet" or "geen" or "t");
+        at >= tokens.Count || tokens[at].Kind != SpecTokenKind.Word || !WordLists.FillersIsFollowed.Contains(tokens[at].Text);
 
     private static Dictionary<string, List<string[]>> Build(params string[] rows)
     {

@@ -141,7 +141,7 @@ internal static class ForeignPart
 
         for (int i = at; i >= 0 && i >= at - Reach && items[i].Clause == items[at].Clause; i--)
         {
-            if (items[i].Text is "for" or "fits" or "suits" or "fur" or "passt" or "pour" or "para" or "per" or "voor" or "past")
+            if (WordLists.ForeignPartIsWhatItGoesTo.Contains(items[i].Text))
             {
                 return true;
             }

@@ -13,7 +13,7 @@ internal static class HalfWords
 
         int half = at + 1;
         half += tokens[half].Text is "a" or "ein" or "eine" or "een" or "un" or "una" or "uno" ? 1 : 0;
-        if (half >= tokens.Count || tokens[half].Text is not ("half" or "halbes" or "halb" or "halber" or "halbe" or "demi" or "demie" or "medio" or "media" or "mezzo" or "mezza" or "halve"))
+        if (half >= tokens.Count || !WordLists.HalfWordsAdd.Contains(tokens[half].Text))
         {
             return at;
         }

@@ -28,7 +28,7 @@ internal static class Headings
 
             // "Previous poster: no, that freehub is ...": an answer, and what is the case behind it.
             if (items[i].Text is "no" or "nein" or "non" or "nee" && items[i].Is("m:not") && i + 2 < items.Count && items[i + 1].IsSign(',') && IsAnswer(items, i)
-                && items[i + 2].Text is "that" or "it" or "this" or "its" or "das" or "es" or "der" or "die" or "c" or "ce" or "il" or "elle" or "la" or "el" or "esta" or "este" or "e" or "het" or "dat")
+                && WordLists.HeadingsMend.Contains(items[i + 2].Text))
             {
                 items[i] = Plain(items[i]);
             }
@@ -73,8 +73,8 @@ internal static class Headings
     /// <summary>"Speeds: 12", "nombre de dents : 34", "tooth count 32".</summary>
     private static void Count(List<SpecItem> items, int i)
     {
-        bool speeds = items[i].Text is "speed" or "speeds" or "gange" or "vitesses" or "velocidades" or "velocita" or "versnellingen" or "sprockets" or "marce" or "marchas" or "rapporti";
-        bool teeth = items[i].Text is "teeth" or "tooth" or "zahne" or "zahnezahl" or "dents" or "dientes" or "denti" or "tanden";
+        bool speeds = WordLists.HeadingsCount.Contains(items[i].Text);
+        bool teeth = WordLists.HeadingsCount2.Contains(items[i].Text);
         if (!speeds && !teeth)
         {
             return;

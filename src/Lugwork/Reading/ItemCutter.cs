@@ -221,7 +221,7 @@ internal static class ItemCutter
         i > 0 && i + 1 < tokens.Count && (tokens[i - 1].Kind == SpecTokenKind.Word || (tokens[i - 1].IsNumber && !tokens[i].Glued && tokens[i + 1].Kind == SpecTokenKind.Word && tokens[i + 1].Text is not ("mount" or "mounts" or "tab" or "tabs" or "standard" or "aufnahme" or "sockel"))) && tokens[i + 1].Kind != SpecTokenKind.Sign && !tokens[i + 1].Glued && (!text[tokens[i].Start..tokens[i].End].Contains('I') || (tokens[i + 1].Kind == SpecTokenKind.Word && !text.ContainsAnyInRange('a', 'z')));
 
     private static bool IsEnglishBeforeArticle(string word) =>
-        word is "order" or "buy" or "bought" or "sell" or "selling" or "need" or "needs" or "want" or "wants" or "with" or "without" or "for" or "fit" or "fits" or "fitting" or "include" or "includes" or "including" or "get" or "has" or "have" or "had" or "install" or "put" or "add" or "of" or "from" or "as" or "choose" or "use" or "find" or "needing" or "having" or "using";
+        WordLists.ItemCutterIsEnglishBeforeArticle.Contains(word);
 
     /// <summary>Dates, and numbers of articles and telephones, are of nothing.</summary>
     private static void Numbers(List<SpecItem> items)
@@ -266,7 +266,7 @@ internal static class ItemCutter
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause, Terms = ["m:nothing"] };
             }
 
-            bool phone = items[i].Text is "tel" or "telefon" or "phone" or "telephone" or "telefono" or "telefoon" or "whatsapp" or "handy";
+            bool phone = WordLists.ItemCutterNumbers.Contains(items[i].Text);
             if (items[i].Kind != SpecTokenKind.Word || !(phone || items[i].Text is "art" or "artikel" or "artikelnummer" or "ref" or "sku" or "ean"))
             {
                 continue;
@@ -413,7 +413,7 @@ internal static class ItemCutter
 
         // "9f.": the German word for speeds cut short. "30e": a price.
         int cut = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued ? at + 1 : at;
-        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign || (!tokens[cut + 1].Glued && tokens[cut + 1].Text is "seilzug" or "zug" or "elektronisch" or "mechanisch" or "mech" or "schaltwerk" or "sw" or "shifter" or "schalthebel" or "seil" or "kabel" or "funk" or "elektr" or "road" or "mtb" or "rennrad" or "strasse" or "kassette" or "kass" or "hg" or "xd" or "xdr" or "freilauf" or "kette")))
+        if (cut < tokens.Count && tokens[cut] is { Kind: SpecTokenKind.Word, Text: "f", Glued: true } && number.Value is >= 5 and <= 13 && number.Value == decimal.Truncate(number.Value) && (cut + 1 >= tokens.Count || tokens[cut + 1].Kind == SpecTokenKind.Sign || (!tokens[cut + 1].Glued && WordLists.ItemCutterBehind.Contains(tokens[cut + 1].Text))))
         {
             number.Unit = "speed";
             number.End = tokens[cut].End;
@@ -516,7 +516,7 @@ internal static class ItemCutter
         }
 
         // "5 in 1", "27.2 in Alu": a preposition unless it is against the figure or the figure is one of inches.
-        if (tokens[from].Text == "in" && !tokens[from].Glued && end < tokens.Count && tokens[end].Kind == SpecTokenKind.Word && tokens[end].Text is not ("x" or "steerer" or "thread" or "threaded" or "threadless" or "straight" or "tapered" or "spindle" or "axle") && !number.IsFraction)
+        if (tokens[from].Text == "in" && !tokens[from].Glued && end < tokens.Count && tokens[end].Kind == SpecTokenKind.Word && !WordLists.ItemCutterBehind2.Contains(tokens[end].Text) && !number.IsFraction)
         {
             return at;
         }
@@ -570,7 +570,7 @@ internal static class ItemCutter
         }
 
         int behind = at + 1 < tokens.Count && tokens[at + 1].Is('-') ? at + 2 : at + 1;
-        bool roll = behind < tokens.Count && tokens[behind].Text is "roll" or "rolls" or "rolle" or "rollen" or "rouleau" or "rollo" or "rotolo" or "rol" or "long" or "lang" or "length" or "lange";
+        bool roll = behind < tokens.Count && WordLists.ItemCutterIsMetre.Contains(tokens[behind].Text);
         return roll || (tokens[at].Glued && behind >= tokens.Count);
     }
 
@@ -628,7 +628,7 @@ internal static class ItemCutter
     }
 
     /// <summary>A word that is written short with a point behind it.</summary>
-    private static bool IsShortened(string word) => word is "max" or "min" or "mind" or "dia" or "diam" or "ca" or "approx" or "aprox" or "art" or "nr" or "no" or "std" or "zul" or "incl" or "inkl" or "ext" or "int" or "mod" or "ref" or "pos" or "lg" or "gew" or "zulass" or "durchm" or "tras" or "sup" or "inf" or "ant" or "post" or "lungh" or "len" or "mov" or "der" or "od" or "id" or "d";
+    private static bool IsShortened(string word) => WordLists.ItemCutterIsShortened.Contains(word);
 
     /// <summary>The figure as text without needless zeros.</summary>
     public static string Plain(decimal value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -70,7 +70,7 @@ internal static class ItemNotes
             return;
         }
 
-        if (i > 1 && post && (items[i - 1].IsSign(';') || items[i - 1].IsSign('|')) && items[0].Text is "disco" or "dischi" or "rotori" or "rotore" or "perni" or "perno" or "ruote" or "ruota" or "mozzi" or "mozzo")
+        if (i > 1 && post && (items[i - 1].IsSign(';') || items[i - 1].IsSign('|')) && WordLists.ItemNotesPosteriore.Contains(items[0].Text))
         {
             // "DISCHI;post. 200 mm": of a part that no post goes into.
             items[i] = Word(items[i], "m:rear");
@@ -78,7 +78,7 @@ internal static class ItemNotes
         }
 
         if (i > 0 && i + 1 < items.Count && items[i].Text == "post" && items[i].Is("t:post") && items[i + 1].IsSign('.') && items[i + 1].Glued
-            && (i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text is "ruote" or "mozzi" or "cerchi" or "copertoni" or "gomme" or "disco" or "dischi" or "rotore" or "freno" or "attacco" or "mozzo" or "asse" or "perno" or "ruota" or "cerchio" or "copertone" or "copertura" or "gomma" or "pneumatico" or "pinza" or "forcellini" or "battuta" or "passaggio" or "camera" or "carro" or "passo")
+            && WordLists.ItemNotesPosteriore2.Contains((i > 1 && items[i - 1].Text is "tandem" or "bici" or "fat" or "boost" ? items[i - 2] : items[i - 1]).Text))
         {
             items[i] = Word(items[i], "m:rear");
         }
@@ -114,7 +114,7 @@ internal static class ItemNotes
     /// <summary>"Neunfach verschraubt", "11-fach gelagert": how many times something was done, and no speeds.</summary>
     private static void Manifold(List<SpecItem> items, int i)
     {
-        bool done = items[i].Text is "gelagert" or "verschraubt" or "geschraubt" or "lackiert" or "gedichtet" or "abgedichtet" or "verstarkt" or "genietet" or "vernietet" or "gepruft" or "konifiziert" or "verklebt" or "geschweisst" or "gekreuzt" or "gelagerd" or "verschroefd" or "gelakt" or "getest" or "afgedicht" or "gekruist" or "kampioen";
+        bool done = WordLists.ItemNotesManifold.Contains(items[i].Text);
         if (done && i > 0 && items[i - 1] is { IsNumber: true, Unit: "speed", UnitWord: "fach" or "voudig" })
         {
             items[i - 1].Unit = "other";
@@ -159,7 +159,7 @@ internal static class ItemNotes
             return;
         }
 
-        if (items[i].Text is not ("qty" or "quantity" or "menge" or "stuckzahl" or "quantite" or "cantidad" or "quantita" or "aantal") || items[i].IsFraction)
+        if (!WordLists.ItemNotesQuantity.Contains(items[i].Text) || items[i].IsFraction)
         {
             return;
         }
@@ -203,7 +203,7 @@ internal static class ItemNotes
             return;
         }
 
-        bool age = at + 1 < items.Count && items[at].Unit.Length == 0 && items[at + 1].Text is "yrs" or "yr" or "year" or "km" or "kms" or "miles" or "jahr" or "ano" or "rides" or "hours" or "stunden";
+        bool age = at + 1 < items.Count && items[at].Unit.Length == 0 && WordLists.ItemNotesAge.Contains(items[at + 1].Text);
         if (age || items[at].Unit is "other" or "g")
         {
             items[at].Unit = age ? "other" : items[at].Unit;
@@ -224,7 +224,7 @@ internal static class ItemNotes
 
         bool behind = i + 1 < items.Count && ((items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "s" or "ies" }) || items[i + 1].Text is "jahre" or "jahren" or "jaren" or "jahr" || (items[i + 1] is { Glued: true } quote && quote.IsSign('\'') && i + 2 < items.Count && items[i + 2] is { Text: "s", Glued: true }));
         int before = i > 0 && items[i - 1].IsSign('\'') ? i - 2 : i - 1;
-        return behind || (before >= 0 && items[before].Text is "anni" or "annees" or "anos" or "jaren" or "early" or "mid" or "late" or "fruhe" or "spate" or "debut" or "fin" or "fine" or "finales" or "eind" or "begin" && (items[before].Text is "anni" or "annees" or "anos" or "jaren"));
+        return behind || (before >= 0 && WordLists.ItemNotesIsDecade.Contains(items[before].Text) && (items[before].Text is "anni" or "annees" or "anos" or "jaren"));
     }
 
     /// <summary>"T25", "Inbus 6", "SW 15": the tool for a screw.</summary>
@@ -237,7 +237,7 @@ internal static class ItemNotes
 
         string word = items[i - 1].Text;
         bool torx = items[i].Glued && word is "t" or "tx" && items[i].Value is 8 or 10 or 15 or 20 or 25 or 27 or 30 or 40 && !IsLinked(items, i);
-        return torx || (word is "inbus" or "imbus" or "torx" or "allen" or "hex" or "innensechskant" or "sw" or "brugola" or "btr" or "tx" && items[i].Value <= 17 && !(i + 1 < items.Count && items[i + 1].IsSign('x')));
+        return torx || (WordLists.ItemNotesIsTool.Contains(word) && items[i].Value <= 17 && !(i + 1 < items.Count && items[i + 1].IsSign('x')));
     }
 
     /// <summary>6061, 7075: the number of an alloy beside the word for it.</summary>

@@ -46,13 +46,13 @@ internal static class LineTongue
                 continue;
             }
 
-            if (items[i].Text is "de" or "het" or "een" or "met" or "en" or "voor" or "niet" or "ik" or "zijn" or "van" or "op" or "naar" or "te" or "achter" or "bij" or "aan" or "geen" or "zit" or "heeft" or "ook" or "dat" or "maar" or "je" or "u" or "er" or "als")
+            if (WordLists.LineTongueIsEnglish.Contains(items[i].Text))
             {
                 return false;
             }
 
             bool article = items[i].Text is "a" && i + 1 < items.Count && items[i + 1] is { Kind: not SpecTokenKind.Sign, Glued: false };
-            english += article || items[i].Text is "the" or "and" or "with" or "it" or "has" or "my" or "you" or "but" or "from" or "by" or "this" or "that" or "for" or "i" or "an" or "at" or "takes" or "there" or "which" or "are" or "its" or "comes" or "on" ? 1 : 0;
+            english += article || WordLists.LineTongueIsEnglish2.Contains(items[i].Text) ? 1 : 0;
         }
 
         return english >= least;
@@ -60,7 +60,7 @@ internal static class LineTongue
 
     /// <summary>The line has words that only German has.</summary>
     private static bool IsGerman(List<SpecItem> items) =>
-        items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "der" or "das" or "und" or "mit" or "ist" or "nicht" or "ein" or "eine" or "einen" or "im" or "auf" or "fur" or "hinten" or "vorne" or "ich" or "hat" or "zum")
+        items.Exists(o => o.Kind == SpecTokenKind.Word && WordLists.LineTongueIsGerman.Contains(o.Text))
         && !items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "the" or "and" or "with" or "available");
 
     /// <summary>A figure on each side, or a value by its word on each side: two of one thing.</summary>

@@ -15,7 +15,7 @@ internal static class Misspelt
         ["raear"] = "rear", ["frotn"] = "front", ["fornt"] = "front", ["frok"] = "fork", ["fokr"] = "fork", ["tyer"] = "tyre", ["tyrre"] = "tyre", ["whele"] = "wheel", ["wheeel"] = "wheel", ["raod"] = "road", ["bosot"] = "boost", ["cabel"] = "cable", ["fraem"] = "frame", ["rottor"] = "rotor",
         ["seet"] = "seat", ["theeth"] = "teeth", ["strok"] = "stroke", ["blid"] = "bild", ["fooot"] = "foto", ["axel"] = "axle", ["naabe"] = "nabe", ["kettte"] = "kette", ["ketet"] = "kette", ["kurbl"] = "kurbel", ["rahmn"] = "rahmen", ["gabbel"] = "gabel", ["lenekr"] = "lenker", ["zuhg"] = "zug",
         ["diske"] = "disque", ["disqe"] = "disque", ["routte"] = "route", ["traversan"] = "traversant",
-        ["silin"] = "sillin", ["trasro"] = "trasero", ["trasreo"] = "trasero", ["nucelo"] = "nucleo", ["nuceo"] = "nucleo", ["dientse"] = "dientes", ["routa"] = "ruota", ["rutoa"] = "ruota", ["tealio"] = "telaio",
+        ["silin"] = "sillin", ["trasro"] = "trasero", ["trasreo"] = "trasero", ["nucelo"] = "nucleo", ["nuceo"] = "nucleo", ["dientse"] = "dientes", ["rutoa"] = "ruota", ["tealio"] = "telaio",
         ["vrok"] = "vork", ["vokr"] = "vork", ["vegl"] = "velg", ["vleg"] = "velg", ["kabell"] = "kabel", ["naff"] = "naaf",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

@@ -105,5 +105,5 @@ internal static class PartsTogether
 
     private static bool IsClamp(SpecItem item) => item is { IsFraction: false, Unit: "" or "mm", Value: 25.4m or 25.8m or 26 or 31.7m or 31.8m or 35 };
 
-    private static bool IsAnd(SpecItem item) => item.Text is "and" or "und" or "et" or "y" or "e" or "en" or "&" or "+" or "/";
+    private static bool IsAnd(SpecItem item) => WordLists.PartsTogetherIsAnd.Contains(item.Text);
 }

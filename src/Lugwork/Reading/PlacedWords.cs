@@ -139,8 +139,8 @@ internal static class PlacedWords
     private static bool IsBehindPreposition(List<SpecItem> items, int i, int after)
     {
         int at = i - 1;
-        at -= at > after && items[at].Text is "the" or "that" or "this" or "my" or "dat" or "dit" or "het" or "mijn" or "dem" or "diesem" or "der" or "meinem" or "ce" or "le" or "mon" or "este" or "ese" or "el" or "mi" or "il" or "questo" or "quel" ? 1 : 0;
-        return at > after && items[at].Text is "in" or "of" or "im" or "am" or "vom" or "von" or "van" or "aan" or "op" or "du" or "de" or "dans" or "del" or "en" or "nel" or "al" or "di" or "su" or "sul";
+        at -= at > after && WordLists.PlacedWordsIsBehindPreposition.Contains(items[at].Text) ? 1 : 0;
+        return at > after && WordLists.PlacedWordsIsBehindPreposition2.Contains(items[at].Text);
     }
 
     /// <summary>"IS41 (o.), IS52 (u.)", "IS41/IS52 (o/u)": upper and lower in German, each by its letter in brackets.</summary>
@@ -198,12 +198,12 @@ internal static class PlacedWords
         }
 
         int at = i - 1;
-        while (at > 0 && i - at <= 3 && items[at].Clause == items[i].Clause && items[at].Text is "ist" or "is" or "est" or "es" or "e" or "aber" or "maar" or "mais" or "pero" or "ma" or "also" or "ganz" or "jedoch" or "hingegen" or "but" or "noch" or "nog" or "in" or "en")
+        while (at > 0 && i - at <= 3 && items[at].Clause == items[i].Clause && WordLists.PlacedWordsIsOfThread.Contains(items[at].Text))
         {
             at--;
         }
 
-        bool made = i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Word && items[i + 1].Text is "made" or "brand" or "bike" or "company" or "quality" or "fabrikaat" or "merk" or "hersteller" or "marke";
+        bool made = i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Word && WordLists.PlacedWordsIsOfThread2.Contains(items[i + 1].Text);
         return !made && at >= 0 && at < i && items[at].Is("t:bb") && items[at].Clause == items[i].Clause;
     }
 
@@ -233,8 +233,8 @@ internal static class PlacedWords
     /// <summary>The line has Spanish words and none of an electric motor.</summary>
     private static bool IsOfBicycleInSpanish(List<SpecItem> items)
     {
-        bool electric = items.Exists(o => o.Text is "electrico" or "ebike" or "bateria" or "central" or "watt" or "w" or "e" or "mittelmotor" or "akku" or "kit" || o.Is("u:w") || o.Unit is "w" or "V" or "other");
-        return !electric && items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "es" or "de" or "el" or "del" or "la" or "para" or "rosca" or "ingles" or "italiano" or "frances" or "caja" or "cuadro" or "tipo");
+        bool electric = items.Exists(o => WordLists.PlacedWordsIsOfBicycleInSpanish.Contains(o.Text) || o.Is("u:w") || o.Unit is "w" or "V" or "other");
+        return !electric && items.Exists(o => o.Kind == SpecTokenKind.Word && WordLists.PlacedWordsIsOfBicycleInSpanish2.Contains(o.Text));
     }
 
     private static SpecItem Word(SpecItem item, string term) =>

@@ -154,7 +154,7 @@ internal static class RowWords
     private static bool IsNamedTube(string word) => word is "sella" or "sterzo" or "sillin" or "direccion" or "dir";
 
     /// <summary>What "f." is "f\u00FCr" before, and no front.</summary>
-    private static bool IsGermanPart(string word) => word.StartsWith("alu", StringComparison.Ordinal) || word.StartsWith("carbonf", StringComparison.Ordinal) || word is "felge" or "felgen" or "scheibe" or "scheiben" or "scheibenbremse" or "scheibenbremsen" or "stutze" or "sattelstutze" or "gabelschaft" or "schaft" or "kette" or "ketten" or "steckachse";
+    private static bool IsGermanPart(string word) => word.StartsWith("alu", StringComparison.Ordinal) || word.StartsWith("carbonf", StringComparison.Ordinal) || WordLists.RowWordsIsGermanPart.Contains(word);
 
     /// <summary>"HG (8/9/10)": where the bracket behind the speeds closes.</summary>
     private static int ClosingOfSpeeds(List<SpecToken> tokens, int at)

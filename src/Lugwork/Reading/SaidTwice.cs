@@ -263,7 +263,7 @@ internal static class SaidTwice
 
     /// <summary>"Seventy-three across, 73 mm", "vierzig lang, also 40": a word for what was measured.</summary>
     private static bool IsMeasure(List<SpecToken> tokens, PhraseTree tree, int at) =>
-        at < tokens.Count && (tokens[at].Text is "across" or "wide" or "deep" or "thick" or "high" or "breit" or "tief" or "dick" or "hoch" or "large" or "profond" or "haut" or "ancho" or "alto" or "largo" or "hondo" or "larga" or "profondo" or "breed" or "diep" or "hoog" or "dik" or "er"
+        at < tokens.Count && (WordLists.SaidTwiceIsMeasure.Contains(tokens[at].Text)
             || (tree.Longest(tokens, at, out _) is { IsDefault: false } terms && terms.Any(t => t is "t:length" or "t:inner" or "t:depth" or "n:width" or "m:diameter")));
 
     private static bool IsClosed(List<SpecToken> tokens, PhraseTree tree, int behind, out int closing)

@@ -74,7 +74,7 @@ internal static class SameSize
     {
         for (int i = 0; i < tokens.Count && i < 60; i++)
         {
-            if (tokens[i].Text is "stem" or "steerer" or "vorbau" or "schaft" or "gabelschaft" or "stuurpen" or "schacht" or "vorkschacht" or "balhoofdbuis" or "potence" or "potencia" or "attacco" or "pivot" or "ahead" or "aheadset" or "cannotto" or "direccion")
+            if (WordLists.SameSizeIsOfSteerer.Contains(tokens[i].Text))
             {
                 return true;
             }

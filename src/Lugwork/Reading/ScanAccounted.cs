@@ -112,7 +112,7 @@ internal sealed partial class LineScan
             "frontBrakeLever" or "rearBrakeLever" => item.Value is 22.2m or 23.8m or 24 || item.Value >= 300,
             "rider" => item.Value >= 1000,
             "stem" => item.Value is >= 42 and <= 160 || (item.Value is >= 36 and < 42 && item.Places == 0 && Values.ContainsKey("bar") && Values.ContainsKey("fixing")) || (i > 0 && _items[i - 1].IsSign('-') && item.Value <= 40 && item.Unit.Length == 0 && !item.Glued),
-            "handlebar" => item.Value is >= 300 and <= 900 || (item is { Value: >= 36 and <= 60, Places: 0 } && i > 0 && _items[i - 1].Text is "larga" or "largo" or "large" or "ancha" or "ancho" or "breit" or "breed" or "wide" or "breite" or "width" or "larghezza" or "largeur" or "breedte"),
+            "handlebar" => item.Value is >= 300 and <= 900 || (item is { Value: >= 36 and <= 60, Places: 0 } && i > 0 && WordLists.ScanAccountedIsOfThisPart.Contains(_items[i - 1].Text)),
             "crankset" => item.Value is >= 150 and <= 185 || range || (TopicOf(i) is "t:bb" && item.Value is >= 60 and <= 135),
             "chainring" => range,
             "cassette" => range || IsEndSprocket(i) || (item.Value is >= 9 and <= 26 && item.Unit.Length == 0 && !Joins(i) && Values.TryGetValue("pattern", out LineFinding? one) && one.Key is "fixed-sprocket" or "3-lug" or "freewheel"),
@@ -144,7 +144,7 @@ internal sealed partial class LineScan
 
     /// <summary>"From a 10 to a 45", "dall'11 fino al 34": the small word before the second sprocket.</summary>
     private bool IsArticle(int i) =>
-        _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "a" or "an" or "the" or "al" or "il" or "el" or "la" or "le" or "un" or "ein" or "een" or "het" or "de" or "zum" or "zu" or "au";
+        _items[i].Kind == SpecTokenKind.Word && WordLists.ScanAccountedIsArticle.Contains(_items[i].Text);
 
     private bool IsRangeWith(int i, int other)
     {
@@ -156,14 +156,14 @@ internal sealed partial class LineScan
     {
         int word = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
         return word >= 0 && _items[i].Value is >= 12 and <= 56 && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i)
-            && _items[word].Text is "holes" or "gaatjes" or "hole" or "spokes" or "locher" or "loch" or "lochzahl" or "speichen" or "speichenzahl" or "trous" or "rayons" or "agujeros" or "radios" or "fori" or "raggi" or "gaten" or "spaken" or "drilling";
+            && WordLists.ScanAccountedIsHolesOfWheel.Contains(_items[word].Text);
     }
 
-    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || _items[i].Text is "al" or "au" or "auf" or "naar" or "bis" or "tot" or "hasta" or "till" or "until" or "fino" or "jusqu" or "jusqua" or "up"));
+    private bool IsFromToTeeth(int i) => _items[i].IsSign('-') || _items[i].IsSign('/') || (_slot == Slot.Cassette && _items[i].IsSign('x') && i > 0 && _items[i - 1] is { IsFraction: false, Value: >= 9 and <= 14 }) || (_slot == Slot.Cassette && (_items[i].Is("m:to") || WordLists.ScanAccountedIsFromToTeeth.Contains(_items[i].Text)));
 
     /// <summary>"Kleinste 10 grootste 45": the end sprockets by their names.</summary>
     private bool IsEndSprocket(int i) =>
-        i > 0 && _items[i] is { IsFraction: false, Places: 0, Unit: "", Value: >= 9 and <= 60 } && !Joins(i) && _items[i - 1].Text is "kleinste" or "grootste" or "kleinstes" or "grosstes" or "smallest" or "largest" or "biggest" or "menor" or "mayor" or "minore" or "maggiore" or "klein" or "groot";
+        i > 0 && _items[i] is { IsFraction: false, Places: 0, Unit: "", Value: >= 9 and <= 60 } && !Joins(i) && WordLists.ScanAccountedIsEndSprocket.Contains(_items[i - 1].Text);
 
     /// <summary>A label in inches or of the 700 kind beside an ISO size that is one of those it is printed on.</summary>
     private bool IsLabelBesideSize(int i)

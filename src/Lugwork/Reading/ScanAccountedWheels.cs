@@ -44,6 +44,6 @@ internal sealed partial class LineScan
             return false;
         }
 
-        return _items[i - 1].Text is "de" or "da" or "van" or "von" or "en" && _items[i - 2].Text is "bici" or "bicicleta" or "bicicletta" or "velo" or "rueda" or "ruota" or "roue" or "camara" or "camera" or "cameretta" or "chambre" or "cubierta" or "gomma" or "copertone" or "copertoncino" or "pneu" or "neumatico" or "llanta" or "plegable" or "pieghevole" or "pliant" or "band" or "buitenband" or "binnenband" or "wiel" or "fiets" or "infantil" or "bimbo";
+        return _items[i - 1].Text is "de" or "da" or "van" or "von" or "en" && WordLists.ScanAccountedWheelsIsSizeOfWheel.Contains(_items[i - 2].Text);
     }
 }

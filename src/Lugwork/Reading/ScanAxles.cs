@@ -101,7 +101,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"26 hilos", "26 filets", "26 Gang": turns, without the inch that they are of.</summary>
-    private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && _items[j + 1].Text is "h" or "gangs" or "hilos" or "filets" or "fili" or "filetti" or "gang" or "gange" or "draden" or "gangen" or "threads" or "turns" or "spire" or "pas";
+    private bool IsTurnsBehind(int j) => j + 1 < _items.Count && _items[j].Unit.Length == 0 && _items[j + 1].Kind == SpecTokenKind.Word && WordLists.ScanAxlesIsTurnsBehind.Contains(_items[j + 1].Text);
 
     /// <summary>A pitch by its word or its letter: "P1.0", "pitch 1.5".</summary>
     private int PitchNear(int i)

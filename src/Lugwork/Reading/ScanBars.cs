@@ -31,5 +31,5 @@ internal sealed partial class LineScan
         return (before || behind) && _items[i].Value is >= 5 and <= 120 and not (25.4m or 26 or 31.8m or 35) && _items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: 25.4m or 26 or 31.8m or 35 });
     }
 
-    private static bool IsRiseWord(string word) => word is "alta" or "alto" or "alza" or "rise" or "rialzo" or "rialzato" or "rialzata" or "releve" or "relevee" or "montee" or "erhohung" or "hochgezogen" or "verhoogd";
+    private static bool IsRiseWord(string word) => WordLists.ScanBarsIsRiseWord.Contains(word);
 }

@@ -98,7 +98,7 @@ internal sealed partial class LineScan
                 angle = i;
             }
 
-            both |= _items[i].Text is "beide" or "beidseitig" or "both" or "ambos" or "ambas" or "entrambi" or "entrambe" or "allebei" || _items[i].IsFraction && _items[i].Is("m:cups") && _items[i].Text is "both" or "beide" or "les" or "des" or "las" or "los" or "tous" or "an" or "aan" or "alle"
+            both |= WordLists.ScanBearingsBothAngles.Contains(_items[i].Text) || _items[i].IsFraction && _items[i].Is("m:cups") && WordLists.ScanBearingsBothAngles2.Contains(_items[i].Text)
                 || (_items[i].Text is "chanfreins" or "chaflanes" or "smussi" or "fasen" or "chamfers" && i > 0 && _items[i - 1] is { Text: "deux" or "dos" or "due" or "zwei" or "two" or "both" });
             if (_items[i].Is("m:or") || _items[i].Is("m:not"))
             {

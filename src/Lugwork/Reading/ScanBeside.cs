@@ -18,18 +18,18 @@ internal sealed partial class LineScan
     }
 
     private static bool IsSide(string word) =>
-        word is "left" or "right" or "links" or "rechts" or "linke" or "rechte" or "linker" or "rechter" or "gauche" or "droite" or "droit" or "izquierdo" or "izquierda" or "derecho" or "derecha" or "sinistro" or "sinistra" or "destro" or "destra" or "lh" or "rh";
+        WordLists.ScanBesideIsSide.Contains(word);
 
     /// <summary>Cleats, tools, screws and reflectors.</summary>
     private static bool IsBesidePedals(string word) =>
         word.StartsWith("cleat", StringComparison.Ordinal) || word.StartsWith("schuhplatte", StringComparison.Ordinal) || word.StartsWith("pedalplatte", StringComparison.Ordinal) || word.StartsWith("schoenplaat", StringComparison.Ordinal) || word.StartsWith("reflector", StringComparison.Ordinal) || word.StartsWith("reflektor", StringComparison.Ordinal) || word.StartsWith("allen", StringComparison.Ordinal)
-            || word is "cale" or "cales" or "cala" or "calas" or "tacchetta" or "tacchette" or "key" or "keys" or "bolt" or "bolts" or "screw" or "screws" or "spanner" or "spanners" or "washer" or "washers" or "strap" or "straps" or "cap" or "caps" or "schrauben" or "schlussel" or "vis" or "viti" or "tornillos" or "bouten" or "plaatjes";
+            || WordLists.ScanBesideIsBesidePedals.Contains(word);
 
     /// <summary>"8 spline long", "8 spline, short splines": the word is of the splines, and not of the axle, the guarantee or what else stands behind it.</summary>
     private bool IsOfSplines(int word, int splines)
     {
         string behind = word + 1 < _items.Count && _items[word + 1].Kind == SpecTokenKind.Word ? _items[word + 1].Text : "";
-        bool named = behind is "spline" or "splines" or "keile" or "keil" or "cannelures" or "estrias" or "scanalature" or "spiebanen" or "spieen" or "groeven" or "nuten";
+        bool named = WordLists.ScanBesideIsOfSplines.Contains(behind);
         bool closed = word + 1 >= _items.Count || _items[word + 1].Kind == SpecTokenKind.Sign || _items[word + 1] is { Unit: "mm", Value: 5 or 9 };
         return named || word == splines - 1 || (closed && (word == splines + 1 || (word == splines + 2 && _items[word - 1].Kind == SpecTokenKind.Sign)));
     }
@@ -37,7 +37,7 @@ internal sealed partial class LineScan
     /// <summary>"Hydraulique 11v STI", "hydraulic road, 2x12": the bare word beside figures, a road lever or a flat bar, where hydraulics are those of a brake.</summary>
     private bool IsOnlyHydraulic(LineFinding signal) =>
         signal.First == signal.Last && !_items[signal.First].IsFraction && !Clause(signal.First, "t:rearmech") && !Clause(signal.First, "t:frontmech")
-        && _items[signal.First].Text is "hydraulic" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulisches" or "hydraulik" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica"
+        && WordLists.ScanBesideIsOnlyHydraulic.Contains(_items[signal.First].Text)
         && _items.Exists(i => i.IsNumber || i.Unit == "speed" || i.Is("m:road") || i.Text is "sti" or "disc");
 
     /// <summary>A control for the other kind of bar, or a spare for it, is named beside.</summary>

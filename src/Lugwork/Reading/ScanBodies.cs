@@ -116,7 +116,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Ruota libera a innesto rapido": how the pawls engage, of any body that runs free.</summary>
     private bool IsOfEngagement() =>
-        _items.Exists(o => o.Is("n:engagement") || (o.Kind == SpecTokenKind.Word && o.Text is "innesto" or "ingaggio" or "cricchetti" or "cricchetto" or "engagement" or "engaging" or "pawls" or "pawl" or "eingriff" or "klinken" or "sperrklinken" or "zahnscheiben" or "cliquets" or "cliquet" or "engagements" or "trinquetes" or "trinquete" or "enganche" or "palletjes" or "pallen" or "ingrijping"));
+        _items.Exists(o => o.Is("n:engagement") || (o.Kind == SpecTokenKind.Word && WordLists.ScanBodiesIsOfEngagement.Contains(o.Text)));
 
     private static bool IsFreewheel(SpecItem item) => item.Is("v:CassettePattern=freewheel") || item.Is("v:FreehubBody=FW-thread");
 

@@ -7,7 +7,7 @@ internal sealed partial class LineScan
     private static bool IsHighBoss(SpecItem item) => item.Is("v:BrakeType=u-brake") || item.Is("v:BrakeType=roller-cam");
 
     /// <summary>"Tasseaux de U-brake", "bosses for a U-brake": the word that joins them.</summary>
-    private static bool IsSmallJoin(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "de" or "pour" or "for" or "fur" or "para" or "per" or "da" or "di" or "voor" or "van" or "von" or "a" or "d";
+    private static bool IsSmallJoin(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.ScanBossesIsSmallJoin.Contains(item.Text);
 
     private void ReadBosses(string field)
     {
@@ -18,7 +18,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i].Text is "nokken" or "remnokken" or "pattes" or "tacos" or "perni" or "studs" or "tetones" or "bosses" && !_items[i].IsFraction && (Clause(i, "m:is") || Clause(i, "m:pm") || Clause(i, "m:fm") || _items[i].Is("m:is")))
+            if (WordLists.ScanBossesReadBosses.Contains(_items[i].Text) && !_items[i].IsFraction && (Clause(i, "m:is") || Clause(i, "m:pm") || Clause(i, "m:fm") || _items[i].Is("m:is")))
             {
                 // "IS2000, nokken achter": the tabs of a disc brake.
                 continue;

@@ -176,7 +176,7 @@ internal sealed partial class LineScan
 
         for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j--)
         {
-            if (_items[j].Text is "for" or "fits" or "fit" or "suits" or "fur" or "passt" or "pour" or "convient" or "para" or "per" or "adatto" or "voor" or "past" or "geschikt")
+            if (WordLists.ScanBottomBracketFitsShells.Contains(_items[j].Text))
             {
                 return true;
             }

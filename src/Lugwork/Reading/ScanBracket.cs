@@ -15,7 +15,7 @@ internal sealed partial class LineScan
     {
         for (int j = i + 1; j < _items.Count && j <= i + 4 && _items[j].Clause == _items[i].Clause; j++)
         {
-            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text is "made" or "maker" or "manufacturer" or "brand" or "built" or "hersteller" or "marke" or "fabrikat" or "fabricant" or "marque" or "fabricante" or "marca" or "produttore" or "merk" or "fabrikant")
+            if (_items[j].Kind == SpecTokenKind.Word && WordLists.ScanBracketIsOfMaker.Contains(_items[j].Text))
             {
                 return true;
             }

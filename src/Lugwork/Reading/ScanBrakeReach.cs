@@ -13,7 +13,7 @@ internal sealed partial class LineScan
 
         for (int j = i + 1; j < _items.Count && j <= i + 5 && _items[j].Clause == _items[i].Clause; j++)
         {
-            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text is "platine" or "plaquette" or "plaque" or "placa" or "plate" or "platte" or "adapterplatte" or "piastrina" or "piastra" or "plaatje" or "adapterplaatje" or "plaat")
+            if (_items[j].Kind == SpecTokenKind.Word && WordLists.ScanBrakeReachIsTurnOfPlate.Contains(_items[j].Text))
             {
                 return true;
             }
@@ -25,7 +25,7 @@ internal sealed partial class LineScan
     /// <summary>"Pads for alloy and carbon rims", "per carbonio e alluminio": pads for both, which no value says.</summary>
     private bool IsForBothRims(int i)
     {
-        if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].Is("t:frame") || _items[i + 1].Is("t:bar") || _items[i + 1].Text is "backing" or "soles" or "sole" or "buckle" or "holder" or "holders" or "griffe" or "lenker"))
+        if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].Is("t:frame") || _items[i + 1].Is("t:bar") || WordLists.ScanBrakeReachIsForBothRims.Contains(_items[i + 1].Text)))
         {
             // "Pads for carbon backing plates", "inserts for carbon frame"
             return true;
@@ -49,17 +49,17 @@ internal sealed partial class LineScan
     }
 
     private static bool IsRimMaterial(string word) =>
-        word is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" or "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen";
+        WordLists.ScanBrakeReachIsRimMaterial.Contains(word);
 
     /// <summary>"Pads: alloy rims": the rim that they are for, behind a colon.</summary>
     private void PadsBehindColon()
     {
         for (int i = 0; i + 2 < _items.Count && !Values.ContainsKey("pads"); i++)
         {
-            bool pads = _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "pads" or "blocks" or "shoes" or "inserts" or "belage" or "bremsbelage" or "bremsgummis" or "gummis" or "patins" or "plaquettes" or "patines" or "zapatas" or "pattini" or "tacchetti" or "remblokken" or "blokken" or "remrubbers" or "rubbers" && _items[i + 1].IsSign(':');
+            bool pads = _items[i].Kind == SpecTokenKind.Word && WordLists.ScanBrakeReachPadsBehindColon.Contains(_items[i].Text) && _items[i + 1].IsSign(':');
             int at = i + 2 < _items.Count && SetAside.IsFor(_items[i + 2]) ? i + 3 : i + 2;
             string rim = pads && at < _items.Count ? _items[at].Text : "";
-            string key = rim is "alloy" or "alu" or "aluminium" or "aluminum" or "alufelgen" or "aluminio" or "alluminio" or "aluvelgen" ? "for-aluminium" : rim is "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen" ? "for-carbon" : "";
+            string key = WordLists.ScanBrakeReachPadsBehindColon2.Contains(rim) ? "for-aluminium" : rim is "carbon" or "carbone" or "carbono" or "carbonio" or "carbonfelgen" or "carbonvelgen" ? "for-carbon" : "";
             bool other = at + 1 < _items.Count && (_items[at + 1].IsSign('/') || _items[at + 1].Is("m:or") || _items[at + 1].Is("m:and") || (_items[at + 1].Kind == SpecTokenKind.Word && !_items[at + 1].Is("t:rim")));
             if (key.Length > 0 && !other)
             {

@@ -83,7 +83,7 @@ internal sealed partial class LineScan
     {
         foreach (SpecItem item in Clauses(_items[i].Clause))
         {
-            if (item.Kind == SpecTokenKind.Word && (item.Text is "apart" or "lochabstand" or "abstand" or "achsabstand" or "entraxe" or "distance" or "ecartement" or "separacion" or "distancia" or "separados" or "separadas" or "interasse" or "distanza" or "afstand" or "hartafstand" or "gatafstand" or "spacing" or "centres" or "centers" or "spaced" or "distants" or "espaces" or "distanti" or "tussenafstand" || item.Is("n:apart")))
+            if (item.Kind == SpecTokenKind.Word && (WordLists.ScanBrakesIsDistance.Contains(item.Text) || item.Is("n:apart")))
             {
                 return true;
             }
@@ -294,7 +294,7 @@ internal sealed partial class LineScan
         bool native = _denied.Exists(d => d.Is("m:adapt"));
         foreach (SpecItem item in Clauses(_items[size].Clause))
         {
-            bool own = item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "diretto" or "native" or "nativ" or "natif" or "nativo" or "nativa";
+            bool own = item.Kind == SpecTokenKind.Word && WordLists.ScanBrakesIsNativeSize.Contains(item.Text);
             native |= own || (item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "van" or "von");
             if (item != _items[size] && item.Kind == SpecTokenKind.Word && !own && !item.Is("m:nothing") && !item.Is("t:rotor") && !item.Is("m:fm") && !item.Is("m:pm") && item.Text is not ("de" or "da" or "van" or "von" or "er" or "mm"))
             {
@@ -341,21 +341,19 @@ internal sealed partial class LineScan
         Words("BrakeBolt", "bolt", i => !IsOfAnchor(i));
         for (int i = 0; i < _items.Count && Values.ContainsKey("bolt"); i++)
         {
-            bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || _items[i - 1].Text is "m" or "bolt" or "bolzen" or "schraube" or "boulon" or "vis" or "axe" or "tornillo" or "perno" or "bullone" or "vite" or "bout" or "as");
-            bolt |= i + 1 < _items.Count && (_items[i + 1].Is("m:nutted") || _items[i + 1].Text is "bolt" or "bolzen" or "schraube" or "boulon" or "tornillo" or "perno" or "bullone" or "bout");
+            bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || WordLists.ScanBrakesReadBrakeBolt.Contains(_items[i - 1].Text));
+            bolt |= i + 1 < _items.Count && (_items[i + 1].Is("m:nutted") || WordLists.ScanBrakesReadBrakeBolt2.Contains(_items[i + 1].Text));
             _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
         }
     }
 
     /// <summary>"Hex nut outside for the cable anchor": the nut that holds the cable.</summary>
     private bool IsOfAnchor(int i) =>
-        _items.Exists(o => o.Clause == _items[i].Clause && o.Text is "anchor" or "clamp" or "cable anchor" or "cable clamp" or "klemmschraube" or "zugklemmung" or "serre cable" or "prisionero" or "kabelklem");
+        _items.Exists(o => o.Clause == _items[i].Clause && WordLists.ScanBrakesIsOfAnchor.Contains(o.Text));
 
     /// <summary>A word for a class of reach that makers draw differently.</summary>
     private static bool IsReachClass(string word) =>
-        word is "long" or "lang" or "longue" or "larga" or "largo" or "lungo" or "lunga" or "lange" or "langer" or "langem" or "gran" or "grande" or "grand" or "gross" or "grosse" or "grosser" or "groot" or "grote" or "longer"
-            or "short" or "kurz" or "kurze" or "kurzer" or "kurzem" or "court" or "courte" or "corto" or "corta" or "kort" or "korte" or "petite" or "petit" or "poco" or "kleine" or "klein"
-            or "langen" or "kurzen" or "longues" or "longs" or "largos" or "largas" or "lunghi" or "lunghe" or "cortos" or "cortas" or "corti" or "courts" or "courtes" or "grandes" or "grossen" or "tall";
+        WordLists.ScanBrakesIsReachClass.Contains(word);
 
     private void ReadRimBrake()
     {

@@ -83,7 +83,7 @@ internal sealed partial class LineScan
     }
 
     private static bool ExcludesOthers(string word) =>
-        word is "only" or "nur" or "uniquement" or "seulement" or "exclusivement" or "solo" or "solamente" or "unicamente" or "soltanto" or "alleen" or "enkel" or "uitsluitend" or "ausschliesslich" or "exclusively";
+        WordLists.ScanCassettesExcludesOthers.Contains(word);
 
     private void ReadCassette()
     {

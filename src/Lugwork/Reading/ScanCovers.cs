@@ -38,5 +38,5 @@ internal sealed partial class LineScan
     }
 
     private static bool IsCables(string word) =>
-        word is "gaines" or "gaine" or "cables" or "cable" or "cavi" or "cavo" or "guaine" or "kabels" or "kabel" or "leidingen" or "zuge" or "leitungen" or "fundas" or "latiguillos" or "hoses" or "passage" or "passaggio" or "paso" or "guiado" or "routing" or "fuhrung" or "leitungsfuhrung" or "kabelfuhrung" or "zugfuhrung" or "kabelgeleiding";
+        WordLists.ScanCoversIsCables.Contains(word);
 }

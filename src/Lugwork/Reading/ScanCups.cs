@@ -107,7 +107,7 @@ internal sealed partial class LineScan
         }
 
         i++;
-        for (int words = 0; words < 2 && i + 1 < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "la" or "el" or "il" or "le" or "the" or "de" or "da" or "di" or "un" or "una" or "a" or "der" or "die" or "dem" or "een" or "celle" or "quella"; words++)
+        for (int words = 0; words < 2 && i + 1 < _items.Count && _items[i].Kind == SpecTokenKind.Word && WordLists.ScanCupsSizeWithCup.Contains(_items[i].Text); words++)
         {
             i++;
         }

@@ -74,7 +74,7 @@ internal sealed partial class LineScan
     /// <summary>"Long cage", "gabbia lunga": what the word for a length is of.</summary>
     private static bool IsCage(string word) => word is "cage" or "kafig" or "chape" or "caja" or "pata" or "gabbia" or "kooi";
 
-    private static bool IsShortWord(SpecItem word) => word.Text is "short" or "kurz" or "kurzer" or "court" or "corto" or "kort" or "korte" or "standard";
+    private static bool IsShortWord(SpecItem word) => WordLists.ScanDoubtfulFiguresIsShortWord.Contains(word.Text);
 
     /// <summary>Letters that mean nothing here stand against the figure: part of a number of an article, or of another figure.</summary>
     private bool IsLettered(int i, string type)
@@ -89,11 +89,11 @@ internal sealed partial class LineScan
             return true;
         }
 
-        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && next.Text is not ("c" or "b" or "a" or "tc" or "x" or "p" or "m" or "tss" or "ss" or "hb" or "d" or "h" or "ta" or "i"))
+        if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true } next && next.Terms.IsEmpty && !WordLists.ScanDoubtfulFiguresIsLettered.Contains(next.Text))
         {
             return !(next.Text == "f" && IsThreadSize(i - 2));
         }
 
-        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && !(before.Text is "ea" or "f" or "e" or "s" && type is "TyreSize") && before.Text is not ("m" or "d" or "p" or "l" or "x" or "r" or "f" or "c" or "ec" or "zs" or "is" or "o" or "i");
+        return i > 0 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && !(before.Text is "ea" or "f" or "e" or "s" && type is "TyreSize") && !WordLists.ScanDoubtfulFiguresIsLettered2.Contains(before.Text);
     }
 }

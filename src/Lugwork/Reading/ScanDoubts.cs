@@ -175,7 +175,7 @@ internal sealed partial class LineScan
                 return null;
             }
 
-            if (item.Text == "of" && i > 0 && _items[i - 1].Text is "set" or "pair" or "made" or "out" or "pack" or "kind" or "part" or "top" or "lot" or "number" or "size" or "width" or "diameter" or "length" or "thread" or "instead")
+            if (item.Text == "of" && i > 0 && WordLists.ScanDoubtsReason.Contains(_items[i - 1].Text))
             {
                 return null;
             }
@@ -201,10 +201,10 @@ internal sealed partial class LineScan
             return false;
         }
 
-        return Clauses(_items[i].Clause).Any(o => o.Text is "serve" or "nodig" or "needed" or "need" or "needs" or "required" or "notig" or "benotigt" or "braucht" or "falta" or "faut" or "necessaire" or "necesita" or "requiere" or "occorre" or "necessario" or "requis" || o.Is("m:needs"));
+        return Clauses(_items[i].Clause).Any(o => WordLists.ScanDoubtsIsAdapterOfCaliper.Contains(o.Text) || o.Is("m:needs"));
     }
 
-    private static bool IsMeasureWord(string word) => word is "measures" or "measured" or "mesure" or "mesuree" or "misst" or "gemessen" or "mide" or "medido" or "medida" or "misura" or "misurato" or "misurata" or "gemeten" or "meet";
+    private static bool IsMeasureWord(string word) => WordLists.ScanDoubtsIsMeasureWord.Contains(word);
 
     /// <summary>"BB30 68 mm, bore measured 41.96 mm": the figure that the word is closest to is a bare length, and one that was named otherwise than by it.</summary>
     private bool IsOfMeasure(int i)
@@ -265,19 +265,19 @@ internal sealed partial class LineScan
     private bool IsOfUnknown(int i)
     {
         int at = i + 1 < _items.Count && _items[i + 1].IsSign('.') && _items[i + 1].Glued ? i + 2 : i + 1;
-        bool before = _items[i].Text is "incl" or "inkl" or "including" or "inklusive" or "inclusief" or "includes" or "incluye" or "compris";
+        bool before = WordLists.ScanDoubtsIsOfUnknown.Contains(_items[i].Text);
         return before && at < _items.Count && _items[at] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } && at + 1 >= _items.Count && Values.Values.All(v => v.Last < i);
     }
 
     /// <summary>"Wechselbares Schaltauge": a hanger that comes off is one of no several.</summary>
     private bool IsOfHanger(SpecItem item) =>
         Values.ContainsKey("hanger") && Values.Count == 1
-        && item.Text is "wechselbar" or "wechselbare" or "wechselbares" or "interchangeable" or "intercambiable" or "intercambiabile" or "verwisselbaar" or "verwisselbare";
+        && WordLists.ScanDoubtsIsOfHanger.Contains(item.Text);
 
     /// <summary>A pronoun, and behind it in its clause neither a figure nor a word for a value: no alternative.</summary>
     private bool OpensConsequence(int from)
     {
-        if (_items[from].Text is not ("it" or "you" or "else" or "otherwise" or "se" or "es" or "ca" or "cela" or "il" or "het" or "anders"))
+        if (!WordLists.ScanDoubtsOpensConsequence.Contains(_items[from].Text))
         {
             return false;
         }
@@ -341,7 +341,7 @@ internal sealed partial class LineScan
                 return false;
             }
 
-            asks |= item.Text is "got" or "selling" or "sell" or "swap" or "interested" or "interesse" or "jemand" or "verkauft" or "vend" or "vende" or "alguien" or "qualcuno" or "iemand" or "quelqu" or "interessato" or "interesado" or "interesse" or "wants";
+            asks |= WordLists.ScanDoubtsIsAskedOfBuyer.Contains(item.Text);
         }
 
         return asks;
@@ -370,7 +370,7 @@ internal sealed partial class LineScan
     /// <summary>"Corps Micro Spline fourni", "núcleo XD incluido": a wheel that comes with a freehub body, and the body is named as one.</summary>
     private bool IsKitOfBody(int i)
     {
-        bool named = _items[i].Text is "fourni" or "fournie" or "livre" or "livree" or "incluido" or "suministrado" or "compreso" or "incluso" or "compris" or "inclus" or "meegeleverd" or "inbegrepen" && Values.TryGetValue("body", out LineFinding? body)
+        bool named = WordLists.ScanDoubtsIsKitOfBody.Contains(_items[i].Text) && Values.TryGetValue("body", out LineFinding? body)
             && _items[body.First].Clause == _items[i].Clause && _items[body.First].Text is "corps" or "nucleo" or "cuerpo" or "corpetto" or "cassettebody" && !_items.Exists(o => o.Is("d:extra") || o.Is("d:option") || o.Is("m:adapt"));
         return named || (_items[i].Text is "comes" or "supplied" or "livre" or "fourni" && Clause(i, "t:freehub"));
     }

@@ -66,7 +66,7 @@ internal sealed partial class LineScan
     /// <summary>"Freno IS 2000, sgancio rapido 141": what holds the hub and its width, and the word for another part in the clause before.</summary>
     private bool IsHeldAlone(int i, int link) =>
         link >= 0 && link < i && _items[link].Clause != _items[i].Clause && (IsHeldBehind(i) || IsHeldBefore(i))
-        && TopicIn(_items[link]) is "t:brake" or "t:caliper" or "t:rotor" or "t:headset" or "t:headtube" or "t:bb" or "t:seattube" or "t:post" or "t:hanger";
+        && WordLists.ScanEndBeyondIsHeldAlone.Contains(TopicIn(_items[link]));
 
     /// <summary>An "and" stands between two items.</summary>
     private bool IsAndBetween(int first, int last)
@@ -172,9 +172,8 @@ internal sealed partial class LineScan
 
     private static bool IsHold(SpecItem item) => (item.Is("m:qr") && !item.Is("m:lockout")) || item.Is("m:thru") || item.Is("m:nutted");
 
-    private static bool IsAndWord(SpecItem item) => item.Is("m:and") && item.Text is "and" or "und" or "et" or "y" or "e" or "ed" or "en" or "plus";
+    private static bool IsAndWord(SpecItem item) => item.Is("m:and") && WordLists.ScanEndBeyondIsAndWord.Contains(item.Text);
 
     private static bool IsJoiningWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "da" or "de" or "di" or "du" or "del" or "des" or "of" or "von" or "vom" or "van" or "a" or "à" or "en" or "in" or "im" or "su" or "sur" or "sobre" or "on" or "auf" or "op" or "by" or "per" or "par" or "por" or "with" or "mit" or "avec" or "con" or "met"
-            or "at" or "bei" or "bij" or "the" or "un" or "una" or "une" or "el" or "la" or "le" or "il" or "y" or "e" or "et" or "and" or "und" or "diametre" or "diametro" or "diameter" or "durchmesser";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanEndBeyondIsJoiningWord.Contains(item.Text);
 }

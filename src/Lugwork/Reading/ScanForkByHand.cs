@@ -24,7 +24,7 @@ internal sealed partial class LineScan
             (31.8m, "threadless") when _items[only].IsDiameter => "1-1/4 in",
             _ => "",
         };
-        bool other = _items.Exists(o => o.IsTopic && TopicIn(o) is not ("t:steerer" or "t:fork" or "t:headtube" or "t:thread" or "t:thickness" or "n:colour" or "t:kind" or "t:material" or "n:size"));
+        bool other = _items.Exists(o => o.IsTopic && !WordLists.ScanForkByHandSteererByDiameter.Contains(TopicIn(o)));
         if (name.Length > 0 && !other)
         {
             Take("steerer", name, only, only);
@@ -34,7 +34,7 @@ internal sealed partial class LineScan
     /// <summary>"Gabel mit 120 mm Hub": the stroke of a fork in a line that is German by another word; a hub in English.</summary>
     private void TravelByStroke()
     {
-        bool german = _items.Exists(IsGermanOfFork) && !_items.Exists(o => o.Text is "fork" or "with" or "axle" or "front" or "wheel" or "for" or "width" or "achse" or "steckachse" or "nabe");
+        bool german = _items.Exists(IsGermanOfFork) && !_items.Exists(o => WordLists.ScanForkByHandTravelByStroke.Contains(o.Text));
         for (int i = 1; german && i < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool hub = _items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsNumber || _items[i + 1].Kind == SpecTokenKind.Word));
@@ -73,5 +73,5 @@ internal sealed partial class LineScan
     }
 
     private static bool IsGermanOfFork(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "einbaulange" or "einbauhohe" or "federweg" or "schaft" or "gabelschaft" or "mit" or "standrohre";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanForkByHandIsGermanOfFork.Contains(item.Text);
 }

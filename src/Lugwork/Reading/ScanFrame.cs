@@ -59,10 +59,10 @@ internal sealed partial class LineScan
     /// <summary>"Punteras que se abren hacia atrás": slots that open to one side, and no stay that parts.</summary>
     private bool OpensToOneSide(int i) =>
         i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i].Terms.Any(t => t == "v:RearTriangle=opens")
-        && (_items[i + 1].Is("m:rear") || (_items[i + 1].Is("m:front") && _items[i + 1].Text != "voor") || _items[i + 1].Text is "hacia" or "atras" or "adelante" or "abajo" or "detras" or "nach" or "zu" or "vers" or "derriere" or "verso" or "indietro" or "dietro" or "avanti" or "naar" or "to" or "towards" or "toward" or "rearward" or "rearwards" or "backward" or "backwards" or "forward" or "forwards" or "at" or "down" or "downwards");
+        && (_items[i + 1].Is("m:rear") || (_items[i + 1].Is("m:front") && _items[i + 1].Text != "voor") || WordLists.ScanFrameOpensToOneSide.Contains(_items[i + 1].Text));
 
     /// <summary>A word that says one or two of anything counts only beside a crown.</summary>
-    private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || _items[i].Text is not ("single" or "dual" or "simple" or "singola" or "sencilla" or "einfach" or "enkelvoudig" or "doppia" or "doble" or "doppelt" or "dubbel" or "double") || (i > 0 && _items[i - 1].Is("t:fork") && _items[i - 1].Clause == _items[i].Clause);
+    private bool CrownSaid(int i) => _items[i].IsFraction || Clause(i, "t:crown") || !WordLists.ScanFrameCrownSaid.Contains(_items[i].Text) || (i > 0 && _items[i - 1].Is("t:fork") && _items[i - 1].Clause == _items[i].Clause);
 
     /// <summary>A phrase of the cables that names the headset in itself.</summary>
     private bool MentionsHeadset(int i) => (_items[i].Is("v:CableWay=through") && _items[i].End - _items[i].Start > 15) || (_items[i].Is("v:CableWay=outside") && _items[i].Text is "not" or "nicht" or "pas" or "no" or "non" or "niet");
@@ -103,7 +103,7 @@ internal sealed partial class LineScan
     private bool IsOfSteererSaid(int i)
     {
         int j = i - 1;
-        while (j >= 0 && j >= i - 4 && (_items[j].IsSign(',') || _items[j].IsSign(':') || _items[j].Is("m:nothing") || _items[j].Text is "is" or "ist" or "est" or "es" or "e" or "van" or "aus" or "of" or "en" or "de" or "in" or "di" or "made" or "gemaakt" or "fait" or "hecho" or "fatto" or "ja" or "die" or "der" or "it" or "il" or "full" or "voll"))
+        while (j >= 0 && j >= i - 4 && (_items[j].IsSign(',') || _items[j].IsSign(':') || _items[j].Is("m:nothing") || WordLists.ScanFrameIsOfSteererSaid.Contains(_items[j].Text)))
         {
             j--;
         }

@@ -57,13 +57,12 @@ internal sealed partial class LineScan
     {
         for (int j = place - 1; j >= 0 && j >= place - 4 && _items[j].Clause == _items[place].Clause && !_items[j].IsNumber; j--)
         {
-            if (_items[j].Text is "on" or "onto" or "to" or "around" or "round" or "am" or "an" or "auf" or "ans" or "sur" or "au" or "sul" or "sulla" or "su" or "al" or "alla" or "en" or "op" or "aan" or "om" or "sobre"
-                or "mount" or "mounts" or "mounted" or "montage" or "montiert" or "fixation" or "fijacion" or "anclaje" or "montaje" or "attacco" or "fissaggio" or "montaggio" or "collare" or "bevestiging" or "befestigung" or "schelle" or "clamps" or "clamp" or "collier" or "klem")
+            if (WordLists.ScanGuidesIsMountedOn.Contains(_items[j].Text))
             {
                 return !Negated(j);
             }
         }
 
-        return _items[place].Text is "umwerferaufnahme" or "umwerfersockel" or "anclaje" or "montaje" or "soporte" or "attacco" or "supporto" or "montaggio" or "fixation" or "montage" or "support" or "patte" or "bevestiging" || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
+        return WordLists.ScanGuidesIsMountedOn2.Contains(_items[place].Text) || (place + 1 < _items.Count && _items[place + 1].Text is "mount" or "mounted" or "montage" or "montiert");
     }
 }

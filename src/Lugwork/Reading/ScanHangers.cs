@@ -49,7 +49,7 @@ internal sealed partial class LineScan
         return -1;
     }
 
-    private static bool IsPitchWord(SpecItem item) => item.Is("t:pitch") || item.Text is "pitch" or "steigung" or "pas" or "paso" or "passo" or "spoed" or "ganghohe" or "gangh";
+    private static bool IsPitchWord(SpecItem item) => item.Is("t:pitch") || WordLists.ScanHangersIsPitchWord.Contains(item.Text);
 
     private bool IsDirectWord(int i) => _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own");
 

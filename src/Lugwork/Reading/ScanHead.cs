@@ -16,7 +16,7 @@ internal sealed partial class LineScan
         bool takes = head + 1 < _items.Count && (_items[head + 1].Text.StartsWith("compat", StringComparison.Ordinal) || _items[head + 1].Text.StartsWith("kompat", StringComparison.Ordinal));
         for (int i = head - 1; i >= 0 && i >= head - 3 && _items[i].Clause == _items[head].Clause && !takes; i--)
         {
-            takes = SetAside.IsFor(_items[i]) || _items[i].Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "nimmt" or "prend" or "admite" or "accueille" or "recoit" or "suits" or "neemt" or "accepteert";
+            takes = SetAside.IsFor(_items[i]) || WordLists.ScanHeadTakesCassette.Contains(_items[i].Text);
         }
 
         return takes && !_items.Exists(i => i.Is("d:kit") || i.Is("d:extra") || i.Unit == "teeth");

@@ -53,7 +53,7 @@ internal sealed partial class LineScan
     private bool IsCountOfHoles(int i)
     {
         if (_items[i].Unit.Length > 0 || _items[i].IsFraction || _items[i].Value != decimal.Truncate(_items[i].Value) || Joins(i)
-            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && o.Text is "holes" or "gaatjes" or "locher" or "loch" or "speichenlocher" or "trous" or "agujeros" or "fori" or "gaten" or "spaakgaten" or "drilling" or "lochzahl" or "percee" or "perce" or "percage" or "drilled" or "gebohrt" or "gelocht" or "forata" or "forato" or "taladrada" or "geboord"))))
+            || !(_namesHoles ??= _items.Exists(o => o.Unit == "holes" || (o.Kind == SpecTokenKind.Word && WordLists.ScanHolesIsCountOfHoles.Contains(o.Text)))))
         {
             return false;
         }
@@ -125,7 +125,7 @@ internal sealed partial class LineScan
     {
         for (int j = i + 1; j < _items.Count && j <= i + 5 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
         {
-            if (_items[j].Kind == SpecTokenKind.Word && (IsSide(_items[j].Text) || _items[j].Text is "side" or "seite" or "cote" or "lado" or "lato" or "kant" or "zijde" or "each" or "chacun" or "chaque" or "flange" or "flansch" or "flasque" or "flangia" or "flens"))
+            if (_items[j].Kind == SpecTokenKind.Word && (IsSide(_items[j].Text) || WordLists.ScanHolesIsPerSide.Contains(_items[j].Text)))
             {
                 return true;
             }

@@ -104,10 +104,10 @@ internal sealed partial class LineScan
     }
 
     private static bool IsHubWord(string topic) =>
-        topic is "t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "t:thickness" or "t:eye" or "t:nuts" or "t:length" or "n:width" or "n:colour" or "t:material" or "t:kind" or "t:pitch" or "t:thread" or "t:axlethread" or "n:apart";
+        WordLists.ScanHubApartIsHubWord.Contains(topic);
 
     /// <summary>What else a wheel has, whose figures are no width of a hub.</summary>
-    private static bool IsOfWheel(string topic) => topic is "t:rotor" or "t:rim" or "t:brake" or "t:freehub" or "t:hubholes" or "t:rimholes" or "n:spokes" or "t:beadseat" or "t:inner" or "t:depth" or "t:tyre";
+    private static bool IsOfWheel(string topic) => WordLists.ScanHubApartIsOfWheel.Contains(topic);
 
     /// <summary>"Diameter 12", "12 thick": a word for how thick it is stands against the figure.</summary>
     private bool IsThickness(int i)
@@ -129,5 +129,5 @@ internal sealed partial class LineScan
     }
 
     private static bool IsDiameterWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "diameter" or "diam" or "dia" or "durchmesser" or "dm" or "diametre" or "diametro" or "doorsnede";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanHubApartIsDiameterWord.Contains(item.Text);
 }

@@ -59,7 +59,7 @@ internal sealed partial class LineScan
         }
 
         int before = i - 1;
-        before -= before > 0 && _items[before].Text is "van" or "von" or "mit" or "of" or "de" or "di" or "da" or "con" or "with" or "is" or "ist" or "es" or "e" or "in" ? 1 : 0;
+        before -= before > 0 && WordLists.ScanHubClauseIsAxleFigure.Contains(_items[before].Text) ? 1 : 0;
         return before >= 0 && _items[before].Clause == _items[i].Clause && IsAxleWord(_items[before]);
     }
 
@@ -89,7 +89,7 @@ internal sealed partial class LineScan
     private bool IsWidthOfHub(int axle, int width, bool rear)
     {
         string topic = TopicOf(width);
-        bool said = topic.StartsWith("n:width", StringComparison.Ordinal) || (width > axle && _items[width - 1].Text is "at" or "bei" or "bij" or "by" or "auf" or "op" or "on" or "a" or "en" or "su" or "sur")
+        bool said = topic.StartsWith("n:width", StringComparison.Ordinal) || (width > axle && WordLists.ScanHubClauseIsWidthOfHub.Contains(_items[width - 1].Text))
             || (width + 1 < _items.Count && _items[width + 1].Text is "wide" or "breed" or "breit" or "large" or "largo" or "ancho" or "across");
         bool isLength = (width + 1 < _items.Count && _items[width + 1].Is("t:length")) || (IsLengthWord(width + 1) && _items[width + 1].Text != "largo") || (width + 1 < _items.Count && _items[width + 1].Text is "de" or "di" && IsLengthWord(width + 2));
         if (isLength || (!rear && !said))

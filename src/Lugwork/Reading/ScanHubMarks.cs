@@ -37,7 +37,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>The line is about hub ends and nothing else.</summary>
-    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"));
+    private bool OnlyHub() => !_items.Exists(i => i.IsTopic && !WordLists.ScanHubMarksOnlyHub.Contains(TopicIn(i)));
 
     /// <summary>The clause of a mark is about another part or has its own hub figures.</summary>
     private bool OtherThing(int mark)
@@ -50,7 +50,7 @@ internal sealed partial class LineScan
             }
 
             bool ofWheel = _slot != Slot.Frame && _slot != Slot.Fork && TopicIn(_items[j]) is "t:brake" or "t:rim" or "t:rotor";
-            if (_items[j].IsTopic && !ofWheel && TopicIn(_items[j]) is not ("t:axle" or "t:hub" or "t:spacing" or "t:wheel" or "t:frame" or "t:fork" or "t:axlestandard" or "n:width" or "t:thickness"))
+            if (_items[j].IsTopic && !ofWheel && !WordLists.ScanHubMarksOnlyHub.Contains(TopicIn(_items[j])))
             {
                 return true;
             }

@@ -72,7 +72,7 @@ internal sealed partial class LineScan
                 limits.Add(i);
             }
 
-            must = must < 0 && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "muss" or "must" or "has to" or "moet" or "doit" or "deve" or "debe" or "tiene que" ? i : must;
+            must = must < 0 && _items[i].Kind == SpecTokenKind.Word && WordLists.ScanInsertionInsertionOfTwo.Contains(_items[i].Text) ? i : must;
         }
 
         if (figures.Count != 2 || !figures.TrueForAll(f => Free(f) && _items[f].IsMillimetre && !_items[f].IsFraction && _items[f].Value is >= 40 and <= 400))
@@ -159,8 +159,8 @@ internal sealed partial class LineScan
 
     /// <summary>The depth that a post goes in, by its noun.</summary>
     private static bool IsDepthNoun(SpecItem item) =>
-        item.Is("t:insertion") && item.Text is "einstecktiefe" or "insteekdiepte" or "einschubtiefe" or "versenktiefe" or "insertion" or "insercion" or "inserzione" or "inserimento" or "profondeur" or "profundidad" or "profondita";
+        item.Is("t:insertion") && WordLists.ScanInsertionIsDepthNoun.Contains(item.Text);
 
     private static bool IsGoingIn(SpecItem item) =>
-        item.Is("t:insertion") || (item.Kind == SpecTokenKind.Word && item.Text is "dentro" or "dedans" or "adentro" or "erin" or "rein" or "hinein" or "reinstecken" or "stecken" or "entra" or "entrar" or "meter" or "mete" or "metida" or "meterla" or "entrare" or "infilare" or "infilato" or "infilata" or "rentre" or "rentrer" or "entrer" or "enfoncer" or "enfoncez" or "steken" or "insteken" or "inside");
+        item.Is("t:insertion") || (item.Kind == SpecTokenKind.Word && WordLists.ScanInsertionIsGoingIn.Contains(item.Text));
 }

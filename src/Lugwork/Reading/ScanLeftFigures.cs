@@ -21,7 +21,7 @@ internal sealed partial class LineScan
     private bool IsAccounted(int i)
     {
         SpecItem item = _items[i];
-        if (item.Unit is "g" or "deg" or "w" or "other" or "teeth" or "holes" or "arms" or "tpi")
+        if (WordLists.ScanLeftFiguresIsAccounted.Contains(item.Unit))
         {
             return true;
         }
@@ -118,7 +118,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        bool quantity = topic is "t:length" or "t:travel" or "t:stroke" or "t:depth" or "t:thickness" or "t:axletocrown" or "t:insertion" or "t:inner" or "t:valvelength" or "t:axlelength" or "t:reach" or "t:chainline" or "t:pitch" or "t:bcd";
+        bool quantity = WordLists.ScanLeftFiguresIsOfSomethingElse.Contains(topic);
         if (quantity && _items[link].Clause == _items[i].Clause && !(_items[link].Text is "l" && IsLikeOneRead(i) && !Values.ContainsKey("rearAxleThread") && !Values.ContainsKey("frontAxleThread")))
         {
             return TopicFields.Of(_slot, topic, true, false, true, false) is not string field || !Values.ContainsKey(field);
@@ -200,8 +200,8 @@ internal sealed partial class LineScan
 
     /// <summary>"Set of 2", "set van 2", "paar 2": a number of pieces.</summary>
     private bool IsOfSet(int i) =>
-        _items[i] is { Value: 1 or 2 or 3 or 4 or 5 or 6 or 10, Unit: "", IsFraction: false } && !Joins(i) && i > 1 && _items[i - 1].Text is "of" or "van" or "de" or "da" or "di" or "von" or "a" or "mit" or "x"
-        && _items[i - 2].Text is "set" or "pack" or "pair" or "satz" or "jeu" or "lot" or "juego" or "confezione" or "paar" or "kit" or "box";
+        _items[i] is { Value: 1 or 2 or 3 or 4 or 5 or 6 or 10, Unit: "", IsFraction: false } && !Joins(i) && i > 1 && WordLists.ScanLeftFiguresIsOfSet.Contains(_items[i - 1].Text)
+        && WordLists.ScanLeftFiguresIsOfSet2.Contains(_items[i - 2].Text);
 
     /// <summary>One to four of something: "2 bottle cages", "pair of 2".</summary>
     private bool IsCount(int i) =>

@@ -74,7 +74,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(0, i - SumReach); j < _items.Count && j <= i + SumReach; j++)
         {
-            if (_items[j].Is("t:systemweight") || _items[j].Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal")
+            if (_items[j].Is("t:systemweight") || WordLists.ScanLimitsTogether.Contains(_items[j].Text))
             {
                 return false;
             }

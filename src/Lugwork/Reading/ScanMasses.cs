@@ -13,10 +13,10 @@ internal sealed partial class LineScan
     }
 
     internal static bool IsLuggage(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "luggage" or "bags" or "bag" or "baggage" or "cargo" or "gear" or "gepack" or "taschen" or "tasche" or "bagages" or "bagage" or "sacoches" or "sacoche" or "equipaje" or "alforjas" or "alforja" or "bolsas" or "bagagli" or "bagaglio" or "borse" or "borsa" or "tassen" or "fietstas" or "fietstassen" or "panniers" or "rucksack" or "backpack" or "mochila" or "zaino" or "rugzak";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanMassesIsLuggage.Contains(item.Text);
 
     private static bool IsBicycle(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "bike" or "bicycle" or "rad" or "fahrrad" or "velo" or "bici" or "bicicleta" or "bicicletta" or "fiets" or "cycle";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanMassesIsBicycle.Contains(item.Text);
 
     /// <summary>A limit by what it is the sum of: "max. weight, rider and luggage". A limit of which the line does not say that is none.</summary>
     private void ReadLimitsOfMass()
@@ -170,7 +170,7 @@ internal sealed partial class LineScan
         }
 
         int next = i + 1;
-        next += next + 1 < _items.Count && _items[next].Text is "the" or "der" or "die" or "das" or "le" or "la" or "el" or "il" or "de" or "het" or "and" ? 1 : 0;
+        next += next + 1 < _items.Count && WordLists.ScanMassesIsListOfSum.Contains(_items[next].Text) ? 1 : 0;
         return IsWeighed(_items[i - 1]) && IsWeighed(_items[next]);
     }
 
@@ -217,7 +217,7 @@ internal sealed partial class LineScan
                 sum.Bicycle || IsBicycle(item),
                 sum.Rider || item.Is("t:rider") || item.Is("t:riderweight") || item.Is("t:luggage"),
                 sum.Luggage || item.Is("t:luggage") || IsLuggage(item),
-                sum.Total || item.Is("t:systemweight") || item.Text is "system" or "systeem" or "systeme" or "sistema" or "total" or "gesamt" or "totale" or "totaal" or "together" or "zusammen" or "insgesamt" or "ensemble" or "juntos" or "insieme" or "samen" or "altogether" or "combined",
+                sum.Total || item.Is("t:systemweight") || WordLists.ScanMassesSumIn.Contains(item.Text),
                 sum.Load || item.Is("t:loadlimit"),
                 sum.Limit || item.Is("t:limit") || item.Is("t:riderweight") || item.Is("m:max"));
         }

@@ -13,7 +13,7 @@ internal sealed partial class LineScan
 
         for (int j = Math.Max(0, i - 2); j < i; j++)
         {
-            if (_items[j].Clause == _items[i].Clause && _items[j].Text is "tornillos" or "schrauben" or "bolts" or "screws" or "vis" or "viti" or "bouten" or "bulloni" or "boulons")
+            if (_items[j].Clause == _items[i].Clause && WordLists.ScanMaterialsOfWhole.Contains(_items[j].Text))
             {
                 return false;
             }
@@ -48,8 +48,7 @@ internal sealed partial class LineScan
 
     /// <summary>How the material was worked: forged, chromed, polished.</summary>
     private static bool IsFinish(string word) =>
-        word is "forged" or "geschmiedet" or "forge" or "forgee" or "forjado" or "forjada" or "forgiato" or "forgiata" or "gesmeed" or "chromed" or "chrome" or "verchromt" or "chromee" or "cromado" or "cromada" or "cromato" or "cromata" or "verchroomd"
-            or "anodised" or "anodized" or "eloxiert" or "anodise" or "anodisee" or "anodizado" or "anodizzato" or "geanodiseerd" or "brushed" or "gebursted" or "geburstet" or "brosse" or "cepillado" or "spazzolato" or "geborsteld" or "polished" or "poliert" or "poli" or "pulido" or "lucidato" or "gepolijst" or "painted" or "lackiert" or "laque" or "pintado" or "verniciato" or "gelakt" or "monocoque" or "unidirectional";
+        WordLists.ScanMaterialsIsFinish.Contains(word);
 
     /// <summary>A word that is not known stands in its clause.</summary>
     private bool HasUnknownWord(int i)

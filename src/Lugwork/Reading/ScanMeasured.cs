@@ -60,7 +60,7 @@ internal sealed partial class LineScan
                 return false;
             }
 
-            told |= item.Text is "i" or "ich" or "ik" or "twice" or "zweimal" or "doppelt" or "tweemal" or "zelf" or "selbst" or "selber" or "myself" or "calipers" or "messschieber" or "schieblehre" or "schuifmaat" or "lo" or "la" or "l" or "j";
+            told |= WordLists.ScanMeasuredIsPlainTelling.Contains(item.Text);
         }
 
         return told;

@@ -54,8 +54,8 @@ internal sealed partial class LineScan
         {
             bool other = item.IsNumber && item != _items[i] && item.Unit != "speed";
             bool ring = item.Is("t:chainring") || item.Is("t:crank") || item.Is("t:frontmech") || item.Is("t:capacity") || item.Is("t:difference") || item.Is("m:front");
-            bool doubt = item.Is("m:not") || item.Is("m:or") || item.Is("m:min") || (item.Is("d:hedge") && item.Text is not ("kann" or "can" or "peut" or "puede" or "puo" or "kan" or "darf" or "mag")) || item.Is("d:past") || item.Is("d:unsure") || item.Is("d:condition") || item.Is("m:adapt") || (item.Is("m:nothing") && item.Text == "\u0001");
-            if (other || ring || doubt || item.Text is "smallest" or "small" or "kleinste" or "kleinstes" or "kleinsten" or "kleine" or "petit" or "petite" or "pequeno" or "piccolo" or "link" or "roadlink" or "goatlink" or "total" or "gesamt")
+            bool doubt = item.Is("m:not") || item.Is("m:or") || item.Is("m:min") || (item.Is("d:hedge") && !WordLists.ScanMostSprocketIsOnlyLimit.Contains(item.Text)) || item.Is("d:past") || item.Is("d:unsure") || item.Is("d:condition") || item.Is("m:adapt") || (item.Is("m:nothing") && item.Text == "\u0001");
+            if (other || ring || doubt || WordLists.ScanMostSprocketIsOnlyLimit2.Contains(item.Text))
             {
                 return false;
             }

@@ -44,5 +44,5 @@ internal sealed partial class LineScan
     }
 
     private static bool IsMadeFor(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "gemaakt" or "bedoeld" or "ausgelegt" or "gemacht" or "designed" or "made" or "takes" or "prend" or "prende" or "nimmt" or "neemt" or "passe" or "accepte";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanMountAmongIsMadeFor.Contains(item.Text);
 }

@@ -37,12 +37,12 @@ internal sealed partial class LineScan
     /// <summary>"Remopname op de vork is post mount, 180": the mount is what the clause is about, and the fork is what it is on.</summary>
     private bool IsBrakeOfFork(int fork, int mark) =>
         fork > 1 && fork < mark && _items[fork].Clause == _items[mark].Clause && Clauses(_items[mark].Clause).TakeWhile(o => o != _items[fork]).Any(o => o.Is("t:brake") || o.Is("t:caliper") || o.Is("m:mounttabs"))
-        && (_items[fork - 1].Text is "op" or "on" or "an" or "am" or "aan" or "sur" or "en" or "su" or "sulla" or "alla" || (fork > 2 && _items[fork - 1].Text is "de" or "the" or "der" or "la" && _items[fork - 2].Text is "op" or "on" or "an" or "aan" or "sur" or "en" or "a"));
+        && (WordLists.ScanMountRotorsIsBrakeOfFork.Contains(_items[fork - 1].Text) || (fork > 2 && _items[fork - 1].Text is "de" or "the" or "der" or "la" && _items[fork - 2].Text is "op" or "on" or "an" or "aan" or "sur" or "en" or "a"));
 
     /// <summary>"Flat mount, für 140 und 160", "se gira la placa para 140 o 160": the only two figures of a line, which are the two rotors that a fork is made for by turning a plate; -1 where they are others.</summary>
     private int RotorsOfFork()
     {
-        if (_slot != Slot.Fork || !(FigureCount == 2 || IsPairAgain()) || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || i.Text is "included" or "inbegriffen" or "compris" or "inclus" or "incluidos" or "inclusi" or "inbegrepen" or "dabei" or "fitted" or "mounted"))
+        if (_slot != Slot.Fork || !(FigureCount == 2 || IsPairAgain()) || Anywhere("m:max") >= 0 || Anywhere("m:adapt") >= 0 || Anywhere("m:rear") >= 0 || _items.Exists(i => i.Terms.Any(t => t[0] == 'd') || WordLists.ScanMountRotorsRotorsOfFork.Contains(i.Text)))
         {
             return -1;
         }
@@ -56,7 +56,7 @@ internal sealed partial class LineScan
         item.IsInch || item.Value < 10 ? post && item.IsInch && item.Value is 5 or 6 or 7 or 8 : post ? item.Value is 140 or 160 or 180 or 200 or 203 : item.Value is 140 or 160;
 
     private static bool IsDirectWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "straight";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanMountRotorsIsDirectWord.Contains(item.Text);
 
     private bool IsOfMountOnly(int clause, int size, int mark)
     {
@@ -78,8 +78,5 @@ internal sealed partial class LineScan
     private static bool IsOfMount(SpecItem item) =>
         !item.Is("m:max") && !item.Is("m:min") && !item.Is("m:over") && !item.Is("m:front") && !item.Is("m:or") && !item.Is("m:adapt") && !item.Terms.Any(t => t[0] is 'd' or 'o')
         && (item.Is("m:fm") || item.Is("m:pm") || item.Is("m:rear") || item.Is("t:brake") || item.Is("t:caliper") || item.Is("t:rotor") || item.Is("t:frame") || item.Is("t:fork") || item.Is("m:nothing")
-            || item.Text is "hinterbau" or "s" or "sul" or "su" or "del" or "della" or "la" or "el" or "sur" or "sobre" or "vaina" or "vainas" or "au" or "dem" or "der" or "des" or "achtervork" or "carro" or "de" or "da" or "van" or "von" or "di" or "a" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "the" or "at" or "am" or "an" or "im" or "au" or "al" or "en" or "op" or "auf" or "est" or "is" or "ist" or "es" or "er" or "mm" or "inch" or "zoll" or "zit" or "sits" or "sitzt"
-                or "direct" or "direkt" or "directo" or "directa" or "diretto" or "diretta" or "directe" or "rechtstreeks" or "native" or "nativ" or "natif" or "natively" or "nativo" or "nativa" or "natief" or "vorgesehen" or "passend" or "zwar" or "genau" or "und" or "and" or "auf" or "ausgelegt" or "gemacht" or "designed" or "made" or "sized" or "prevu" or "prevue" or "concu" or "pensado" or "pensada" or "previsto" or "hecho" or "pensato" or "previsto" or "gemaakt" or "bedoeld" or "mount" or "size" or "taille" or "grosse" or "maat" or "misura" or "medida"
-                or "takes" or "passe" or "accepte" or "straight" or "on" or "directly" or "straightaway" or "directement" or "directamente" or "direttamente" or "prend" or "lleva" or "prende" or "rotor" or "disc" or "onto" or "chainstay" or "chainstays" or "stay" or "va" or "nimmt" or "neemt" or "pakt"
-                or "one" or "das" or "dat" or "die" or "een" or "ein" or "eine" or "einen" or "un" or "una" or "une" or "le" or "il" or "vast" or "hangt" or "aan" or "hangs" or "hangt" or "hinten" or "sort" or "kind" or "version" or "variante" or "celui" or "quello");
+            || WordLists.ScanMountRotorsIsOfMount.Contains(item.Text));
 }

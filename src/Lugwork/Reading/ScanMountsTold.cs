@@ -37,13 +37,13 @@ internal sealed partial class LineScan
         for (int i = mark + 1; i < size; i++)
         {
             bool small = _items[i].Kind == SpecTokenKind.Sign ? _items[i].IsSign(',') || _items[i].IsSign('-') || _items[i].IsSign(':') || _items[i].IsSign('(')
-                : _items[i].Text is "la" or "el" or "le" or "il" or "de" or "da" or "du" or "di" or "des" or "en" or "in" or "pour" or "the" or "one" or "that" or "it" or "is" or "s" or "es" or "est" or "c" or "son" or "natif" or "native" or "nativo" or "nativa" or "nativ" or "direct" or "directo" or "diretto" or "direkt" or "die" or "das" or "der" or "mit" or "von" or "van" or "ist" or "het" or "version" or "versione" or "celui" or "celle" or "quello" or "quella" or "version" or "versie" or "variante" or "vamos" or "pues" or "bueno" or "donc" or "quindi" or "dus" or "also" or "so" or "er" or "size" or "taille" or "tamano" or "misura" or "maat" or "grosse";
+                : WordLists.ScanMountsToldRotorOfThatOne.Contains(_items[i].Text);
             if (!small)
             {
                 return -1;
             }
 
-            bool one = _items[i].Text is "la" or "el" or "il" or "celui" or "celle" or "quello" or "quella" or "version" or "versione" or "versie" or "the" or "die" or "das" or "der" || (_items[i].Text is "pour" or "du" && i + 1 < size);
+            bool one = WordLists.ScanMountsToldRotorOfThatOne2.Contains(_items[i].Text) || (_items[i].Text is "pour" or "du" && i + 1 < size);
             told |= one && i < size;
         }
 
@@ -86,7 +86,7 @@ internal sealed partial class LineScan
     {
         foreach (SpecItem item in Clauses(_items[i].Clause))
         {
-            if (item != _items[i] && item.Kind != SpecTokenKind.Sign && !item.Is("n:width") && !(item.Kind == SpecTokenKind.Word && item.Text is "de" or "da" or "di" or "du" or "of" or "von" or "van" or "en" or "in" or "the" or "la" or "el" or "le" or "il" or "los" or "las" or "ancho" or "ancha" or "anchos" or "anchas" or "larga" or "largo" or "large" or "wide" or "one" or "version" or "versione" or "celui" or "celle" or "quello" or "quella" or "die" or "das" or "der" or "es" or "e" or "y" or "et" or "c" or "est" or "is" or "ist" or "son" or "sono"))
+            if (item != _items[i] && item.Kind != SpecTokenKind.Sign && !item.Is("n:width") && !(item.Kind == SpecTokenKind.Word && WordLists.ScanMountsToldIsAloneBesideSmall.Contains(item.Text)))
             {
                 return false;
             }
@@ -97,7 +97,7 @@ internal sealed partial class LineScan
 
     /// <summary>An old post, a new one or another one is not the one that goes into this frame for certain.</summary>
     private static bool IsOfOtherOne(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "old" or "new" or "other" or "another" or "spare" or "alt" or "alte" or "alten" or "neu" or "neue" or "andere" or "anderen" or "vieille" or "vieux" or "ancienne" or "ancien" or "nouvelle" or "neuve" or "autre" or "vieja" or "viejo" or "nueva" or "nuevo" or "otra" or "otro" or "vecchio" or "vecchia" or "nuovo" or "nuova" or "altro" or "altra" or "oude" or "nieuwe" or "ander";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanMountsToldIsOfOtherOne.Contains(item.Text);
 
     /// <summary>"La tija que entra en ese cuadro es de 27,2", "le tube de selle, à l'intérieur, fait 34,9 mm": one size in the line, and no part named but the post or the tube it goes into.</summary>
     private void SeatTubeToldLoosely()

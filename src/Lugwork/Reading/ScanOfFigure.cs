@@ -26,7 +26,7 @@ internal sealed partial class LineScan
 
         for (int j = Math.Max(0, i - DutchWithin); j < _items.Count && j < i + DutchWithin; j++)
         {
-            if (_items[j].Text is "een" or "het" or "met" or "voor" or "niet" or "van" or "naaf" or "zitbuis" or "zadelpen" or "schijf" or "ketting" or "vork" or "stuur")
+            if (WordLists.ScanOfFigureIsOfFigure.Contains(_items[j].Text))
             {
                 return false;
             }

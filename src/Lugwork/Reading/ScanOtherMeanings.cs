@@ -8,7 +8,7 @@ internal sealed partial class LineScan
         for (int i = 1; i < _items.Count; i++)
         {
             // "30.9 pcs", "12x148 stk": no count is written so.
-            if (_items[i].IsNumber && _items[i].UnitWord is "pcs" or "pc" or "stk" or "stuck" or "stuks" or "uds" or "ud" or "pz" or "pezzi" or "pieces" && (_items[i] is { Places: 1, Value: > 6 and < 60 } || _items[i].IsFraction || (i > 1 && (_items[i - 1].IsSign('x') || _items[i - 1].IsSign('-')) && _items[i - 2].IsNumber)))
+            if (_items[i].IsNumber && WordLists.ScanOtherMeaningsOtherMeanings.Contains(_items[i].UnitWord) && (_items[i] is { Places: 1, Value: > 6 and < 60 } || _items[i].IsFraction || (i > 1 && (_items[i - 1].IsSign('x') || _items[i - 1].IsSign('-')) && _items[i - 2].IsNumber)))
             {
                 Several("", [], i, i, "a count that is written like a size");
                 return;
@@ -44,12 +44,12 @@ internal sealed partial class LineScan
         "rearBrake" or "frontBrake" when IsMountOfLackingPart(value) => "what is named can be a part that does not come with it",
         "front" when IsTravelOnAxle(value) => "the first figure can be the travel",
         "largestRearRotor" when IsRotorBesideFork(value) => "the rotor can be the one of the fork",
-        "seatTubeOutside" when Clauses(_items[value.Last].Clause).Any(o => o.Text is "top" or "down" or "oberrohr" or "unterrohr" or "horizontal" or "orizzontale" or "superior" or "bovenbuis" or "onderbuis") => "the figure can be another tube's",
+        "seatTubeOutside" when Clauses(_items[value.Last].Clause).Any(o => WordLists.ScanOtherMeaningsOtherMeaning.Contains(o.Text)) => "the figure can be another tube's",
         "body" when value.First > 0 && (_items[value.First - 1].Is("m:swap") || (value.First > 1 && SetAside.IsFor(_items[value.First - 1]) && _items[value.First - 2].Is("m:lockringthread"))) => "the body can be one that goes on, or one that a thing is for",
         "seatTube" when _slot == Slot.Frame && HasSleeveBehind(value) => "a sleeve is named, and the figure can be of either side",
         "frontLips" when IsLipsOfOther(value) => "the lips can be of another fork, or may change",
         "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
-        "travel" when Clauses(_items[value.First].Clause).Any(o => o.Text is "genutzt" or "genutzter" or "when" or "locked" or "gesperrt" or "bloque" or "bloqueada" or "bloccata" or "vergrendeld") => "the travel can be a part of the whole",
+        "travel" when Clauses(_items[value.First].Clause).Any(o => WordLists.ScanOtherMeaningsOtherMeaning2.Contains(o.Text)) => "the travel can be a part of the whole",
         "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
         "hub" or "front" or "rear" when IsSetEqualToOther(value) => "the line says two widths",
         "hub" or "front" or "rear" when IsHubOfOther(value) => "the word beside the width can mean another thing",
@@ -58,12 +58,12 @@ internal sealed partial class LineScan
         "frontBrake" when _slot == Slot.Fork && value.First + 1 < value.Last && _items[value.First + 1].Is("t:caliper") && _items[value.First + 2].IsNumber => "the mount can be the one of a caliper",
         "spindle" when value.Key == "square-JIS" && HasOtherTaper() => "both tapers are named",
         "boltCircle" when Anywhere("d:gone") >= 0 => "the bolts are no longer there",
-        "steererShape" when Anywhere("t:steerer") < 0 && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "lame" or "blades" or "legs" or "scheiden" or "fourreaux" or "foderi" or "steli" or "patas" or "poten" or "beine") => "what tapers can be the legs",
+        "steererShape" when Anywhere("t:steerer") < 0 && _items.Exists(o => o.Kind == SpecTokenKind.Word && WordLists.ScanOtherMeaningsOtherMeaning3.Contains(o.Text)) => "what tapers can be the legs",
         "steerer" when value.First > 0 && _items[value.First - 1].Is("n:bottle") => "the thread can be one of eyelets",
         "speeds" when value.Last + 2 < _items.Count && _items[value.Last].UnitWord == "pasos" && _items[value.Last + 1].Text == "de" => "the steps can be of another thing",
         "clamp" or "bar" when IsRise(value) => "the figure can be the rise",
         "diameter" when IsInsideOfPost(value) => "the figure can be the inside of the post",
-        "steererLength" when Clauses(_items[value.First].Clause).Any(o => o.Text is "can" or "could" or "needed" or "need" or "kann" or "konnte" or "notig" or "peut" or "puede" or "puo" or "kan" or "nodig") => "the steerer can be brought to this length, and need not have it",
+        "steererLength" when Clauses(_items[value.First].Clause).Any(o => WordLists.ScanOtherMeaningsOtherMeaning4.Contains(o.Text)) => "the steerer can be brought to this length, and need not have it",
         "crankLength" when HasOtherLength(value) => "the line has two lengths",
         "mass" when Anywhere("t:loadlimit") >= 0 || Anywhere("t:limit") >= 0 || Clauses(_items[value.First].Clause).Any(o => o.Text is "limit" or "limite" or "limiet") => "a limit is no mass",
         "signal" or "mount" or "steererKind" or "actuation" or "hubBrake" or "hold" or "bead" when IsWordOfOther(value) => "an unknown word beside it can change what it says",
@@ -85,14 +85,14 @@ internal sealed partial class LineScan
 
     /// <summary>"A small chip by the cable stop": where it is, beside which a thing of the kind is one of several.</summary>
     private bool IsPlaceOfDamage(LineFinding value) =>
-        value.First > 1 && (_items[value.First - 1].Text is "the" or "one" or "a" || _items[value.First - 1].Is("m:nothing")) && _items[value.First - 2].Text is "by" or "near" or "at" or "next" or "around" or "behind" or "under" or "below" or "above" or "beside" or "on";
+        value.First > 1 && (_items[value.First - 1].Text is "the" or "one" or "a" || _items[value.First - 1].Is("m:nothing")) && WordLists.ScanOtherMeaningsIsPlaceOfDamage.Contains(_items[value.First - 2].Text);
 
     /// <summary>"JIS / ISO": the word of the other square taper, which is no number of a standard and is not denied.</summary>
     private bool HasOtherTaper()
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (_items[i].Text == "iso" && !(i + 1 < _items.Count && _items[i + 1].IsNumber && _items[i + 1].Value > 1000) && !(i > 0 && (_items[i - 1].Is("m:not") || _items[i - 1].Is("m:pas") || _items[i - 1].Text is "not" or "no" or "non" or "nicht" or "kein" or "pas" or "niet" or "geen")))
+            if (_items[i].Text == "iso" && !(i + 1 < _items.Count && _items[i + 1].IsNumber && _items[i + 1].Value > 1000) && !(i > 0 && (_items[i - 1].Is("m:not") || _items[i - 1].Is("m:pas") || WordLists.ScanOtherMeaningsHasOtherTaper.Contains(_items[i - 1].Text))))
             {
                 return true;
             }
@@ -125,15 +125,15 @@ internal sealed partial class LineScan
     }
 
     private static bool IsHeightWord(string word) =>
-        word is "drop" or "height" or "high" or "below" or "above" or "long" or "absenkung" or "hohe" or "tief" or "hoch" or "hauteur" or "abaissement" or "caida" or "altura" or "altezza" or "abbassamento" or "hoogte" or "verlaging";
+        WordLists.ScanOtherMeaningsIsHeightWord.Contains(word);
 
     /// <summary>"Rebuilt with american bottom bracket 68": the name of a place, and a word for the work of a mechanic.</summary>
     private bool IsOfRebuilding(LineFinding value) =>
         value.Key.StartsWith("American", StringComparison.Ordinal)
-        && _items.Exists(o => o.Text is "rebuilt" or "rebuild" or "aufgebaut" or "aufbau" or "remonte" or "remontee" or "rimontato" or "ricostruito" or "reconstruido" or "montado" or "herbouwd" or "opgebouwd" or "heropgebouwd");
+        && _items.Exists(o => WordLists.ScanOtherMeaningsIsOfRebuilding.Contains(o.Text));
 
     private static bool IsLocknut(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "locknuts" or "locknut" or "kontermuttern" or "contre-ecrous" or "contratuercas" or "controdadi" or "contramoeren" or "old";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanOtherMeaningsIsLocknut.Contains(item.Text);
 
     /// <summary>"Soporte pinza PM 160 no incluido": a mount of a frame or fork is part of it.</summary>
     private bool IsMountOfLackingPart(LineFinding value) =>
@@ -159,7 +159,7 @@ internal sealed partial class LineScan
     {
         for (int j = value.Last + 1; j < _items.Count && j <= value.Last + 3 && _items[j].Clause == _items[value.Last].Clause && !_items[j].IsNumber; j++)
         {
-            if (_items[j].Is("m:sleeve") || (j + 1 < _items.Count && SetAside.IsWith(_items[j]) && _items[j + 1].Text is "casquillo" or "casquillos" or "buchse" or "bague" or "fourreau" or "bussola" or "boccola" or "bus" or "huls" or "hulse" or "insert" or "inserto" or "einsatz" or "liner" or "sleeve" or "douille" or "manchon" or "camisa" or "manicotto" or "manguito"))
+            if (_items[j].Is("m:sleeve") || (j + 1 < _items.Count && SetAside.IsWith(_items[j]) && WordLists.ScanOtherMeaningsHasSleeveBehind.Contains(_items[j + 1].Text)))
             {
                 return true;
             }
@@ -169,7 +169,7 @@ internal sealed partial class LineScan
     }
 
     private bool IsLipsOfOther(LineFinding value) =>
-        Math.Abs(value.Last - value.First) < _items.Count && _items.Exists(o => o.Kind == SpecTokenKind.Word && o.Text is "other" or "old" or "bent" or "soon" or "will" or "can" or "could" or "washer" or "washers" or "konnen" or "kann" or "bald" or "andere" or "anderen" or "andrer" or "alte" or "alten" or "ancienne" or "autre" or "bientot" or "peuvent" or "otra" or "vieja" or "pueden" or "altra" or "vecchia" or "possono" or "ander" or "oude" or "kunnen" or "kan" or "vijlen" or "limar" or "limare" or "limer" or "feilen" or "abfeilen");
+        Math.Abs(value.Last - value.First) < _items.Count && _items.Exists(o => o.Kind == SpecTokenKind.Word && WordLists.ScanOtherMeaningsIsLipsOfOther.Contains(o.Text));
 
     /// <summary>"Con cierre magnético 135", "fourche avec blocage 100", "12x157 descente en ville", "convertible en axe traversant 12x142".</summary>
     private bool IsHubOfOther(LineFinding value)
@@ -188,7 +188,7 @@ internal sealed partial class LineScan
             }
 
             bool of = j + 2 < _items.Count && _items[j + 1].Text is "de" or "di" or "del" or "della" or "en" && _items[j + 2].Clause == _items[j].Clause && !_items[j + 2].IsNumber;
-            bool weak = _items[j].Text is "con" or "avec" or "en" or "bloccaggio" or "a" or "de" or "met" or "blocage" && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
+            bool weak = WordLists.ScanOtherMeaningsIsHubOfOther.Contains(_items[j].Text) && _items[j].End - _items[j].Start <= (_items[j].Text is "blocage" or "bloccaggio" ? 10 : 14) && !(j + 1 < _items.Count && _items[j + 1].Text is "rapide" or "rapido");
             bool bare = _slot == Slot.Fork && weak && !_items.Exists(o => o is { IsNumber: true, Value: 9 }) && Anywhere("t:wheel") < 0 && Anywhere("t:hub") < 0;
             if (bare || ((of || (j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && IsStrange(j + 1))) && (weak || _items[j].Is("m:dh"))))
             {
@@ -229,7 +229,7 @@ internal sealed partial class LineScan
     {
         int next = value.Last + 1;
         next += next < _items.Count && (_items[next].Is("t:inner") || _items[next].Is("m:inside")) ? 1 : 0;
-        bool of = next + 1 < _items.Count && _items[next].Text is "de" or "del" or "della" or "du" or "des" or "der" or "van" or "of";
+        bool of = next + 1 < _items.Count && WordLists.ScanOtherMeaningsIsInsideOfOther.Contains(_items[next].Text);
         next += of ? 1 : 0;
         next += of && next < _items.Count && _items[next].Text is "la" or "het" or "de" or "the" or "le" ? 1 : 0;
         return next < _items.Count && next > value.Last && _items[next].Clause == _items[value.Last].Clause && Anywhere("t:rim") < 0 && Anywhere("t:wheel") < 0
@@ -241,7 +241,7 @@ internal sealed partial class LineScan
     {
         int next = value.Last + 1;
         next += next < _items.Count && _items[next].Text is "de" or "di" or "of" or "d" or "van" ? 1 : 0;
-        return next < _items.Count && _items[next].Clause == _items[value.Last].Clause && _items[next].Text is "subida" or "alzado" or "elevacion" or "alzata" or "relevage" or "rialzo" or "rise" or "elevation" or "relevement" or "erhohung" or "anstieg" or "stijging" or "verhoging" or "avance" or "alcance" or "longueur" or "largo" or "lunghezza" or "lengte";
+        return next < _items.Count && _items[next].Clause == _items[value.Last].Clause && WordLists.ScanOtherMeaningsIsRise.Contains(_items[next].Text);
     }
 
     /// <summary>"Seatpost outside 27.2 inside 24": how wide it is inside is no size of a post. "Canotto 25.4 sterzo": nor is a steerer.</summary>
@@ -255,7 +255,7 @@ internal sealed partial class LineScan
         bool beside = FigureCount == 1 && value.First > 0 && (_items[value.First - 1].Is("t:inner") || _items[value.First - 1].Is("m:inside"));
         bool sides = _items.Exists(o => o.Is("m:outside")) && _items.Exists(o => o.Is("m:inside") || o.Is("t:inner")) && _items.Exists(o => o.IsNumber && o.Value is > 20 and < 40 && o.Value != _items[value.First].Value);
         bool steerer = value.Last + 1 < _items.Count && _items[value.Last + 1].Text is "sterzo" or "direccion" or "steuersatz" or "balhoofd";
-        bool clamp = value.First > 0 && _items[value.First - 1].Kind == SpecTokenKind.Word && _items[value.First - 1].Text is "klemme" or "sattelklemme" or "clamp" or "collar" or "collier" or "abrazadera" or "collarino" or "klem" or "zadelklem";
+        bool clamp = value.First > 0 && _items[value.First - 1].Kind == SpecTokenKind.Word && WordLists.ScanOtherMeaningsIsInsideOfPost.Contains(_items[value.First - 1].Text);
         return sides || beside || steerer || clamp;
     }
 
@@ -268,7 +268,7 @@ internal sealed partial class LineScan
         }
 
         int next = value.Last + 1;
-        next += next < _items.Count && _items[next].Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "zum" or "om" or "di" or "en" or "te" ? 1 : 0;
+        next += next < _items.Count && WordLists.ScanOtherMeaningsIsWordOfOther.Contains(_items[next].Text) ? 1 : 0;
         next += next < _items.Count && _items[next].Text is "te" or "het" or "la" or "le" ? 1 : 0;
         bool behind = next < _items.Count && _items[next].Clause == _items[value.Last].Clause && IsStrange(next) && !_items[next].Used && IsWeak(value);
         int before = value.First - 1;
@@ -289,7 +289,7 @@ internal sealed partial class LineScan
             "mount" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("type" or "bevestiging" or "aufnahme" or "befestigung" or "fixation" or "style") && !StartsWithWord(word, "hangerless", "udh"),
             "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
             "actuation" => true,
-            "bead" => _items[value.Last + 1].Text is "jacke" or "bici" or "bicicleta" or "velo" or "fiets" or "bike" or "fahrrad" or "patch",
+            "bead" => WordLists.ScanOtherMeaningsIsWeak.Contains(_items[value.Last + 1].Text),
             "hold" => _items[value.Last + 1].Text is "glue" or "cement" or "kitt" or "kleber" or "mastic" or "colla",
             "hubBrake" => _items[value.Last + 1].Text is "ausgebaut" or "gewunscht" or "gesucht" or "shoes" or "shoe" or "arm" or "tausch",
             _ => false,

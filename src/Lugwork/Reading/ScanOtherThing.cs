@@ -71,7 +71,7 @@ internal sealed partial class LineScan
                 return true;
             }
 
-            sprung |= item.Is("t:travel") || item.Text.StartsWith("feder", StringComparison.Ordinal) || item.Text is "suspension" or "suspensions" or "telescopique" or "suspendue" or "ammortizzata" or "verende" or "veervork" or "sospensione" or "travel" or "telegabel";
+            sprung |= item.Is("t:travel") || item.Text.StartsWith("feder", StringComparison.Ordinal) || WordLists.ScanOtherThingIsSizeOfOther.Contains(item.Text);
         }
 
         return !sprung && _items[i].Value is 140 or 160 or 180 or 183 or 200 or 203 or 220 or 223;

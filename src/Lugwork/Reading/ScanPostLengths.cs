@@ -47,8 +47,8 @@ internal sealed partial class LineScan
 
     /// <summary>A preposition or verb before a measure.</summary>
     private bool IsMeasured(int i) =>
-        i >= 0 && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "de" or "da" or "di" or "mide" or "misura" or "mesure" or "misst" or "measures" or "meet" or "lang" or "long" or "larga" or "largo" or "lunga" or "lungo" or "longue" or "van";
+        i >= 0 && _items[i].Kind == SpecTokenKind.Word && WordLists.ScanPostLengthsIsMeasured.Contains(_items[i].Text);
 
     private bool IsLengthWord(int i) =>
-        i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "long" or "lang" or "langer" or "lange" or "largo" or "larga" or "lungo" or "lunga" or "longue" or "longueur" or "length";
+        i < _items.Count && _items[i].Kind == SpecTokenKind.Word && WordLists.ScanPostLengthsIsLengthWord.Contains(_items[i].Text);
 }

@@ -150,7 +150,7 @@ internal sealed partial class LineScan
     {
         SpecTokenKind.Number => true,
         SpecTokenKind.Sign => item.Text[0] is ':' or '|' or '/' or '-' or 'x' or '\u2022' or '\u00F8' or '=',
-        _ => (item.Is("t:post") || item.Is("t:length") || item.Is("c:colour") || item.Text is "in" or "en" or "de" or "da" or "di" or "van" or "y" or "e" or "er" or "old" or "lg" or "diam" || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
+        _ => (item.Is("t:post") || item.Is("t:length") || item.Is("c:colour") || WordLists.ScanPostsIsOfBarePost.Contains(item.Text) || (!item.Terms.IsEmpty && item.Terms[0].StartsWith("v:Material=", StringComparison.Ordinal))) && !item.Is("m:than"),
     };
 
     /// <summary>The outside of a post is its diameter, where no other figure of the line can be one and no shim is named.</summary>
@@ -214,7 +214,7 @@ internal sealed partial class LineScan
                 other = j;
             }
 
-            named |= _items[j].Is("n:width") || _items[j].Text is "alto" or "high" or "tall" or "hoch" or "haut" or "hauteur" or "hoog" or "altura" or "alti" or "hohe" or "height";
+            named |= _items[j].Is("n:width") || WordLists.ScanPostsOtherOfOval.Contains(_items[j].Text);
         }
 
         return named ? other : -1;

@@ -46,7 +46,7 @@ internal sealed partial class LineScan
     private static bool IsUnknown(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Terms.IsEmpty && !item.Used && !IsSmallWord(item.Text) && !IsLeave(item.Text);
 
     /// <summary>That something is allowed or goes in, which "not" turns round before it is looked at.</summary>
-    private static bool IsLeave(string word) => word is "freigegeben" or "zugelassen" or "geht" or "passt" or "mag" or "veren" or "gaat" or "past" or "goes" or "fits" or "passe" or "entra" or "cabe" or "monta";
+    private static bool IsLeave(string word) => WordLists.ScanRefusedIsLeave.Contains(word);
 
     /// <summary>A size of the head tube, and another one that the line says of something else: "head tube 1.5, steerer 1 1/8".</summary>
     private bool IsOfHeadAndOther(List<(string Size, int At)> sizes)
@@ -62,16 +62,11 @@ internal sealed partial class LineScan
     }
 
     private static bool IsSmallWord(string text) =>
-        text is "a" or "an" or "the" or "of" or "for" or "with" or "and" or "is" or "are" or "only" or "allowed" or "permitted" or "mm"
-            or "der" or "die" or "das" or "des" or "den" or "dem" or "fur" or "mit" or "und" or "nur" or "ist" or "erlaubt" or "zulassig" or "zugelassen" or "freigegeben"
-            or "de" or "du" or "la" or "le" or "les" or "l" or "d" or "pour" or "avec" or "et" or "est" or "autorise" or "autorisee" or "uniquement" or "seulement"
-            or "el" or "los" or "las" or "del" or "para" or "con" or "y" or "permitida" or "permitido" or "admite"
-            or "il" or "lo" or "di" or "della" or "dello" or "per" or "e" or "ammessa" or "ammesso" or "solo"
-            or "het" or "van" or "voor" or "met" or "en" or "toegestaan" or "alleen";
+        WordLists.ScanRefusedIsSmallWord.Contains(text);
 
     /// <summary>A word that keeps what is named to one place.</summary>
     private bool SaysOnly() =>
-        _items.Exists(i => i.Kind == SpecTokenKind.Word && i.Text is "only" or "nur" or "seulement" or "uniquement" or "solo" or "solamente" or "soltanto" or "alleen" or "slechts");
+        _items.Exists(i => i.Kind == SpecTokenKind.Word && WordLists.ScanRefusedSaysOnly.Contains(i.Text));
 
     /// <summary>A sign of comparison, once or several times, with its figure behind and no like sign that closes it: "&lt;&lt; 180", but not "&gt;&gt;&gt; 142x12 &lt;&lt;&lt;".</summary>
     private bool ComparesFigure(int i)

@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         for (int i = 0; i + 3 < _items.Count && !tyre && !Full; i++)
         {
             bool letters = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: >= 12 and <= 60 } && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" };
-            bool joined = _items[i + 2].IsSign('-') || _items[i + 2].IsSign('x') || _items[i + 2].IsSign('/') || (_items[i + 2].Kind == SpecTokenKind.Word && _items[i + 2].Text is "de" or "da" or "in" or "en" or "on" or "auf" or "su" or "sur" or "op" or "sobre" or "by");
+            bool joined = _items[i + 2].IsSign('-') || _items[i + 2].IsSign('x') || _items[i + 2].IsSign('/') || (_items[i + 2].Kind == SpecTokenKind.Word && WordLists.ScanRimLettersReadRimLetters.Contains(_items[i + 2].Text));
             if (!letters || !joined || !Free(i + 3) || !_items[i + 3].IsMillimetre || _items[i + 3].Value < 300 || !IsSeat(_items[i + 3].Value) || (i > 0 && Links(_items[i - 1])) || (i + 4 < _items.Count && Links(_items[i + 4])) || (_items[i + 1].Text == "c" && !rim))
             {
                 continue;
@@ -41,7 +41,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && !(_items[i + 1].Text == "c" && Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && o.Text is "at" or "bei" or "room" or "store" or "stored" or "dry" or "wash" or "lagern" or "temperatur" or "raumtemperatur" or "temperature" or "waschen")) && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
+            if (_items[i] is { Unit: "", Value: >= 12 and <= 60 } && i + 1 < _items.Count && !(_items[i + 1].Text == "c" && Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && WordLists.ScanRimLettersLettersApart.Contains(o.Text))) && _items[i + 1] is { Glued: true, Kind: SpecTokenKind.Word, Text: "tc" or "c" or "tss" or "ss" or "hb" } && !(i + 2 < _items.Count && _items[i + 2] is { Glued: true, Kind: not SpecTokenKind.Sign }))
             {
                 width = width < 0 ? i : _items.Count;
             }
@@ -76,7 +76,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        if (_items.Exists(o => o.Kind == SpecTokenKind.Word && (IsSide(o.Text) || o.Text is "side" or "seite" or "cote" or "lado" or "lato" or "kant" or "zijde" or "per" or "pro" or "je" or "each" or "left")))
+        if (_items.Exists(o => o.Kind == SpecTokenKind.Word && (IsSide(o.Text) || WordLists.ScanRimLettersHolesOfOnlyPart.Contains(o.Text))))
         {
             // "20 spokes left, 20 right", "16 holes a side"
             return;
@@ -109,7 +109,7 @@ internal sealed partial class LineScan
     private static bool IsSpokeCount(decimal count) => count is 16 or 18 or 24 or 28 or 32 or 36 or 40 or 48;
 
     private static bool IsDrilledWord(string word) =>
-        word is "drilled" or "drilling" or "gebohrt" or "gelocht" or "lochung" or "percee" or "perce" or "percage" or "taladrada" or "taladrado" or "taladro" or "forata" or "forato" or "foratura" or "geboord" or "boring" or "lochzahl" or "locher" or "bored";
+        WordLists.ScanRimLettersIsDrilledWord.Contains(word);
 
     /// <summary>"Jante percée à 6.5 mm pour la valve", "drilled 6.5 for Presta": the hole of a valve by its size, where drilling and valve are both said and no other figure is like it.</summary>
     private void ValveHoleByDrill()
@@ -174,7 +174,7 @@ internal sealed partial class LineScan
 
             int behind = i + 1;
             bool wide = false;
-            while (behind < _items.Count && behind <= i + 4 && _items[behind].Clause == _items[i].Clause && _items[behind].Kind == SpecTokenKind.Word && (_items[behind].Is("n:width") || (!_items[behind].IsFraction && _items[behind].Text is "de" or "en" or "a" or "di" or "la" or "l" or "in" or "on" or "the" or "der" or "mm" or "aan" or "large" or "d")))
+            while (behind < _items.Count && behind <= i + 4 && _items[behind].Clause == _items[i].Clause && _items[behind].Kind == SpecTokenKind.Word && (_items[behind].Is("n:width") || (!_items[behind].IsFraction && WordLists.ScanRimLettersInsideInWords.Contains(_items[behind].Text))))
             {
                 wide |= _items[behind].Is("n:width") || _items[behind].Text is "large";
                 behind++;

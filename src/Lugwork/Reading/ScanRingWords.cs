@@ -4,13 +4,13 @@ namespace Lugwork.Reading;
 internal sealed partial class LineScan
 {
     private static bool IsTeethWord(string word) =>
-        word is "teeth" or "zahne" or "zahnezahl" or "zahnzahl" or "dents" or "dientes" or "denti" or "dentatura" or "denture" or "tanden" or "tandental" or "dentado";
+        WordLists.ScanRingWordsIsTeethWord.Contains(word);
 
     private static bool IsArmWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "arms" or "arme" or "armen" or "brazos" or "bras" or "branches" or "bracci" or "razze" or "bolts" or "bouten" or "viti" or "tornillos" or "schrauben" or "vis" or "puntas" or "punte" or "poten" or "pattes" or "zacken" or "patas";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanRingWordsIsArmWord.Contains(item.Text);
 
     private static bool IsSpider(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "spider" or "arana" or "kurbelstern" or "stern" or "etoile" or "ragno" or "crociera" or "spin" or "armstern";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanRingWordsIsSpider.Contains(item.Text);
 
     /// <summary>Units of bare figures by the words before or behind them.</summary>
     private void UnitsByWord(int i)
@@ -43,7 +43,7 @@ internal sealed partial class LineScan
                 return true;
             }
 
-            if (!(_items[j].Is("m:uneven") || _items[j].Is("m:even") || _items[j].Text is "equally" or "evenly" or "spaced" or "gleich" or "verteilte" or "verdeelde" or "gelijke" or "equal" or "gleichmassige"))
+            if (!(_items[j].Is("m:uneven") || _items[j].Is("m:even") || WordLists.ScanRingWordsIsArmsBehind.Contains(_items[j].Text)))
             {
                 return false;
             }
@@ -59,12 +59,12 @@ internal sealed partial class LineScan
         word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
         int count = word - 1;
         count -= count > 0 && _items[count].Text is "of" or "de" or "di" or "der" or "van" ? 1 : 0;
-        return count >= 0 && EndsClause(i) && IsArmWord(_items[word]) && _items[count].Text is "anzahl" or "zahl" or "number" or "no" or "nr" or "num" or "nombre" or "nb" or "numero" or "cantidad" or "aantal" or "qty" or "quantita";
+        return count >= 0 && EndsClause(i) && IsArmWord(_items[word]) && WordLists.ScanRingWordsIsArmsCounted.Contains(_items[count].Text);
     }
 
     /// <summary>"Araña de 5, BCD 94": how many arms the spider has, beside a circle that is named.</summary>
     private bool IsArmsOfSpider(int i) =>
-        i > 1 && EndsClause(i) && _items[i - 1].Text is "de" or "con" or "a" or "di" or "da" or "mit" or "met" or "with" && IsSpider(_items[i - 2]) && Anywhere("t:bcd") >= 0;
+        i > 1 && EndsClause(i) && WordLists.ScanRingWordsIsArmsOfSpider.Contains(_items[i - 1].Text) && IsSpider(_items[i - 2]) && Anywhere("t:bcd") >= 0;
 
     /// <summary>"BCD 110 (5)": how many arms, in brackets right behind the circle.</summary>
     private bool IsArmsInBracket(int i) =>
@@ -151,7 +151,7 @@ internal sealed partial class LineScan
         bool ring = _items[i].End - _items[i].Start == _items[i].Text.Length + 2;
         foreach (SpecItem item in _items)
         {
-            bool small = item.Kind == SpecTokenKind.Word && item.Text is "ein" or "eine" or "einen" or "un" or "una" or "uno" or "une" or "een" or "a" or "an" or "es" or "est" or "c" or "ist" or "is" or "it" or "its" or "das" or "het" or "de" or "da" or "di" or "van" or "von" or "mit" or "e" or "s" or "ce" or "sono" or "hay";
+            bool small = item.Kind == SpecTokenKind.Word && WordLists.ScanRingWordsIsRingAlone.Contains(item.Text);
             bool rings = (item.Is("t:chainring") || item.Is("m:onering")) && !item.Is("m:max");
             if (!small && !rings && item != _items[i] && item is not { Kind: SpecTokenKind.Sign, Text: "'" or "." or "!" })
             {
@@ -174,6 +174,6 @@ internal sealed partial class LineScan
         int word = i + 1;
         word += word + 1 < _items.Count && _items[word].IsSign('-') && _items[word].Glued ? 1 : 0;
         return _items[i] is { Value: 1 or 2 or 3 or 4, Unit: "", IsFraction: false } && !(i > 0 && Links(_items[i - 1])) && word < _items.Count
-            && _items[word].Text is "teilig" or "teilige" or "teiliges" or "teiliger" or "delig" or "delige" or "piece" or "pieces" or "pc" or "pezzi" or "piezas";
+            && WordLists.ScanRingWordsIsOfPieces.Contains(_items[word].Text);
     }
 }

@@ -71,7 +71,7 @@ internal sealed partial class LineScan
                 item.Unit = "teeth";
             }
 
-            bool arms = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && _items[i - 2].Text is "arms" or "arme" or "armzahl" or "branches" or "bras" or "brazos" or "bracci" or "razze" or "armen" or "bolts" or "holes" or "trous" or "locher" or "lochzahl" or "agujeros" or "tornillos" or "fori" or "viti" or "gaten" or "bouten";
+            bool arms = i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) && WordLists.ScanRingsUnitsOfRings.Contains(_items[i - 2].Text);
             if (item.Value is 3 or 4 or 5 && arms && (i + 1 >= _items.Count || _items[i + 1].Kind != SpecTokenKind.Word))
             {
                 item.Unit = "arms";

@@ -18,7 +18,7 @@ internal sealed partial class LineScan
         CableDisc();
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
         {
-            if (_items[i].Text is "hydraulic" or "hydro" or "hydr" or "hydraulik" or "hydraulisch" or "hydraulische" or "hydraulischer" or "hydraulique" or "hidraulico" or "hidraulica" or "idraulico" or "idraulica" && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
+            if (WordLists.ScanRotorsReadCaliper.Contains(_items[i].Text) && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
             {
                 Keep("type", "disc-hydraulic", i, i);
             }
@@ -43,7 +43,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && _items[i - 1].Text is "with" or "mit" or "avec" or "con" or "met" or "incl" or "inkl" or "plus") && IsBesideDisc(i))
+            if (Free(i) && _items[i] is { Value: 4 or 5, IsFraction: false, Unit: "arms" or "holes" } && !IsArmWord(_items[i].UnitWord) && !Joins(i) && !Clause(i, "d:kit") && !(i > 0 && WordLists.ScanRotorsFourOrFiveBolts.Contains(_items[i - 1].Text)) && IsBesideDisc(i))
             {
                 Keep(field, "old-bolt-pattern", i, i);
             }

@@ -23,7 +23,7 @@ internal sealed partial class LineScan
             {
                 sides.Add(i);
             }
-            else if (_items[i].Text is "top" or "down" or "oberrohr" or "unterrohr" or "horizontal" or "orizzontale" or "superior" or "bovenbuis" or "onderbuis" or "dropper" || (_items[i].IsTopic && TopicIn(_items[i]) is "t:headtube" or "t:headset" or "t:fork" or "t:steerer" or "t:bb" or "t:stem" or "t:bar"))
+            else if (WordLists.ScanSeatTubeSidesSeatTubeBothSides.Contains(_items[i].Text) || (_items[i].IsTopic && TopicIn(_items[i]) is "t:headtube" or "t:headset" or "t:fork" or "t:steerer" or "t:bb" or "t:stem" or "t:bar"))
             {
                 return;
             }

@@ -133,7 +133,7 @@ internal sealed partial class LineScan
     /// <summary>The only width of a shell elsewhere in the line, of the shell by its words.</summary>
     private int WidthElsewhere()
     {
-        bool only = !_items.Exists(i => i.IsTopic && TopicIn(i) is not ("t:bb" or "n:width" or "t:thread" or "t:shellbore" or "t:inner" or "t:frame" or "t:pitch" or "t:material"));
+        bool only = !_items.Exists(i => i.IsTopic && !WordLists.ScanShellSizeWidthElsewhere.Contains(TopicIn(i)));
         bool plain = Anywhere("m:qr") < 0 && Anywhere("m:thru") < 0 && Anywhere("m:boost") < 0 && Anywhere("m:nutted") < 0;
         int found = -1;
         for (int j = 0; j < _items.Count; j++)

@@ -19,7 +19,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>Eyes of a shock; on a frame the same words are of bosses for racks.</summary>
-    private static bool IsEyes(string word) => word is "eyelets" or "augen" or "osen" or "oeillets" or "oillets" or "oillet" or "ojales" or "ojos" or "occhielli" or "occhi" or "ogen";
+    private static bool IsEyes(string word) => WordLists.ScanShockHardwareIsEyes.Contains(word);
 
     /// <summary>"Bottom hardware 8 mm bolt, 35 mm wide": bolt and width of one end, each by its word.</summary>
     private void HardwareApart(string lower, string upper)
@@ -62,7 +62,7 @@ internal sealed partial class LineScan
     private bool IsEndWord(int i) => _items[i].Is("m:lower") || _items[i].Is("m:upper");
 
     private bool IsBoltWord(int i) =>
-        i >= 0 && i < _items.Count && _items[i].Text is "bolt" or "bolts" or "schraube" or "schrauben" or "bolzen" or "vis" or "boulon" or "axe" or "tornillo" or "tornillos" or "perno" or "eje" or "vite" or "viti" or "bullone" or "bout" or "bouten";
+        i >= 0 && i < _items.Count && WordLists.ScanShockHardwareIsBoltWord.Contains(_items[i].Text);
 
     private void ReadHardware(string lower, string upper)
     {

@@ -78,7 +78,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A length that is said from eye to eye.</summary>
-    private bool FromEyeToEye() => _items.Exists(i => i.Is("t:eye") && i.Text is "eye" or "eyelet" or "e" or "i" or "auge" or "ose" or "augenabstand" or "oeil" or "ojo" or "occhio" or "oog");
+    private bool FromEyeToEye() => _items.Exists(i => i.Is("t:eye") && WordLists.ScanShocksFromEyeToEye.Contains(i.Text));
 
     /// <summary>"Länge 230 mm × Hub 65 mm": the sign joins the word behind it and no figure.</summary>
     private bool IsTimesWord(int i)

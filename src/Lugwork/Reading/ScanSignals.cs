@@ -70,7 +70,7 @@ internal sealed partial class LineScan
         return false;
     }
 
-    private static bool IsWithWord(string word) => word is "mit" or "m" or "met" or "con" or "avec" or "with" or "w" or "via" or "per" or "par" or "por";
+    private static bool IsWithWord(string word) => WordLists.ScanSignalsIsWithWord.Contains(word);
 
     /// <summary>"Lo cambi\u00E9 por la electr\u00F3nica", "switched to electronic": each word for electronics stands in another clause, without a figure, behind a word for going over to it.</summary>
     private bool IsElectronicNext(LineFinding signal)
@@ -86,8 +86,7 @@ internal sealed partial class LineScan
             int clause = _items[i].Clause;
             for (int j = i - 1; j >= 0 && j >= i - 10 && _items[j].Clause == clause; j--)
             {
-                over |= _items[j].Text is "switched" or "switching" or "switch" or "moved" or "moving" or "upgraded" or "upgrading" or "changed" or "went" or "gone" or "going"
-                    or "umgestiegen" or "umgestellt" or "umgerustet" or "wechsle" or "gewechselt" or "umstieg" or "wechsel" or "umstellung" or "passe" or "passee" or "passer" or "passage" or "pase" or "pasado" or "cambie" or "cambiado" or "pasar" or "passato" or "passata" or "passo" or "passaggio" or "passando" or "overgestapt" or "overgegaan" or "overstap" or "overgang" or "ponerme";
+                over |= WordLists.ScanSignalsIsElectronicNext.Contains(_items[j].Text);
             }
 
             if (!over || clause == _items[signal.First].Clause || _items.Exists(k => k.Clause == clause && k.IsNumber && k.Unit is not "other"))
@@ -114,7 +113,7 @@ internal sealed partial class LineScan
 
     /// <summary>A small wheel of the cage, which has teeth of its own.</summary>
     private static bool IsPulley(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "pulley" or "pulleys" or "jockey" or "rolle" or "rollen" or "schaltrolle" or "schaltrollen" or "schaltrad" or "schaltradchen" or "leitrolle" or "spannrolle" or "galet" or "galets" or "roldana" or "roldanas" or "polea" or "poleas" or "puleggia" or "pulegge" or "rotellina" or "rotelline" or "wieltje" or "wieltjes" or "derailleurwieltje" or "derailleurwieltjes";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanSignalsIsPulley.Contains(item.Text);
 
     /// <summary>"Hydraulisch gedämpft": of the cage.</summary>
     private static bool IsDamped(string word) =>

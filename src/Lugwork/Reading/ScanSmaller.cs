@@ -229,15 +229,15 @@ internal sealed partial class LineScan
 
     /// <summary>"Innen und außen": the other way, joined to the first.</summary>
     private bool IsBothWays(int i) =>
-        i + 2 < _items.Count && (_items[i + 1].Is("m:and") || _items[i + 1].IsSign('+') || _items[i + 1].IsSign('/')) && (_items[i + 2].Is("m:outside") || _items[i + 2].Is("m:inside") || _items[i + 2].Text is "aussen" or "outside" or "fuori" or "fuera" or "dehors" or "buiten" or "buitenom" or "inside" or "innen" or "dentro" or "binnendoor");
+        i + 2 < _items.Count && (_items[i + 1].Is("m:and") || _items[i + 1].IsSign('+') || _items[i + 1].IsSign('/')) && (_items[i + 2].Is("m:outside") || _items[i + 2].Is("m:inside") || WordLists.ScanSmallerIsBothWays.Contains(_items[i + 2].Text));
 
     /// <summary>"Gear ratio 1:1", "verhouding 1 op 1 olie": what goes round once for once, or is mixed so.</summary>
     private bool IsOtherRatio(int i) =>
-        Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && o.Text is "gear" or "gears" or "gang" or "kleinsten" or "leverage" or "lever" or "compression" or "olie" or "oil" or "ol" or "huile" or "aceite" or "olio" or "verzet" or "mischverhaltnis" or "massstab" or "developpement" or "desarrollo" or "hebelverhaltnis");
+        Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && WordLists.ScanSmallerIsOtherRatio.Contains(o.Text));
 
     /// <summary>"Cable inside the box": an article behind it, and not of the frame.</summary>
     private bool IsInsideOther(int i) =>
-        i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "du" or "des" or "della" or "al" or "im" or "van" or "the" or "a" or "my" or "of" or "la" or "le" or "il" or "lo" or "el" or "de" or "del" or "der" or "dem" or "die" or "het" or "een" or "una" or "un"
+        i + 2 < _items.Count && _items[i + 1].Clause == _items[i].Clause && WordLists.ScanSmallerIsInsideOther.Contains(_items[i + 1].Text)
         && !(_items[i + 2].Is("t:frame") || _items[i + 2].Is("t:post") || _items[i + 2].Is("t:dropper") || _items[i + 2].Is("t:seattube"));
 
     /// <summary>"For rims up to 50 mm deep": the depth of the rim that a valve is long enough for.</summary>

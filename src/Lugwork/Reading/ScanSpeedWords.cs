@@ -5,7 +5,7 @@ internal sealed partial class LineScan
 {
     /// <summary>Words for how many speeds there are, which stand before their number.</summary>
     private static bool IsSpeedWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "speeds" or "gears" or "gange" or "gangzahl" or "ganganzahl" or "schaltstufen" or "schaltgange" or "vitesses" or "velocidades" or "marchas" or "velocita" or "rapporti" or "marce" or "rapports" or "versnellingen" or "schakelstanden" or "speedcount" or "vel" or "vit" or "velocidad" or "vitesse" or "versn";
+        item.Kind == SpecTokenKind.Word && WordLists.ScanSpeedWordsIsSpeedWord.Contains(item.Text);
 
     private bool IsDrive => _slot == Slot.Chain || _slot == Slot.Cassette || _slot == Slot.RearDerailleur || _slot == Slot.FrontDerailleur || _slot == Slot.RearShifter || _slot == Slot.Crankset || _slot == Slot.Chainring;
 
@@ -38,7 +38,7 @@ internal sealed partial class LineScan
         int word = i - 1;
         word -= word > 0 && _items[word].Text is "de" or "da" or "di" ? 1 : 0;
         return _slot == Slot.FrontDerailleur && word >= 0 && _items[word].Clause == _items[i].Clause
-            && _items[word].Text is "double" or "triple" or "doppelt" or "dreifach" or "zweifach" or "doble" or "doppio" or "doppia" or "triplo" or "tripla" or "dubbel" or "drievoudig" or "tweevoudig";
+            && WordLists.ScanSpeedWordsIsDoubled.Contains(_items[word].Text);
     }
 
     /// <summary>"Da 12, senza cavi", "inalámbrico, de 12": the whole clause, at the head of a line about a derailleur or behind how that is worked or mounted.</summary>
@@ -85,7 +85,7 @@ internal sealed partial class LineScan
         }
 
         SpecItem name = _items[i - 2];
-        bool group = name.Text is "gruppo" or "gruppi" or "trasmissione" or "trasmissioni" or "grupo" or "grupos" or "groupe" or "groupes" or "transmission" or "transmissions" or "transmision" or "transmisiones";
+        bool group = WordLists.ScanSpeedWordsIsBehindGroup.Contains(name.Text);
         bool italian = _items[i - 1].Text is "a" or "da" && (name.Text is "cambio" or "cambi" || (_slot == Slot.Cassette && name.Text is "pignoni" or "pacco" or "cassetta"));
         return group || italian;
     }

@@ -177,7 +177,7 @@ internal sealed partial class LineScan
         bool made = false;
         foreach (SpecItem item in Clauses(_items[figure].Clause))
         {
-            bool small = item.Kind == SpecTokenKind.Word && item.Text is "da" or "de" or "per" or "para" or "pour" or "for" or "fur" or "voor" or "en" or "van";
+            bool small = item.Kind == SpecTokenKind.Word && WordLists.ScanSpeedsIsSpeedsAlone.Contains(item.Text);
             made |= small;
             if (item != _items[figure] && !small && item.Kind != SpecTokenKind.Sign)
             {

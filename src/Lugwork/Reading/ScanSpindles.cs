@@ -42,19 +42,19 @@ internal sealed partial class LineScan
                 return false;
             }
 
-            hollow |= item.Is("m:thru") || item.Text is "hohlachse" or "hohlwelle" or "hollowachse" or "wellendurchmesser" or "achsdurchmesser" or "hohlachsen" or "wellenmass" or "asdikte" or "asdiameter" or "spindeldiameter"
-                || (item.Text is "hollow" or "hohle" or "holle" or "hueco" or "creux" or "cavo" or "integre" or "integree" or "integrado" or "integrato" or "doorlopende" or "durchgehende" or "geintegreerde" or "integrierte" && HasAxleWord(item.Clause));
+            hollow |= item.Is("m:thru") || WordLists.ScanSpindlesIsHollow.Contains(item.Text)
+                || (WordLists.ScanSpindlesIsHollow2.Contains(item.Text) && HasAxleWord(item.Clause));
         }
 
         return hollow;
     }
 
     private bool HasAxleWord(int clause) =>
-        Clauses(clause).Any(o => o.Is("t:axle") || o.Is("t:spindle") || o.Text is "as" or "axe" or "eje" or "asse" or "achse" or "welle" or "axle" or "perno");
+        Clauses(clause).Any(o => o.Is("t:axle") || o.Is("t:spindle") || WordLists.ScanSpindlesHasAxleWord.Contains(o.Text));
 
     /// <summary>"Asse passante da 24": in a bottom bracket what passes through is the spindle.</summary>
     private bool IsThroughSpindle(int i) =>
-        !Joins(i) && ((i > 0 && _items[i - 1].Is("m:thru")) || (i > 1 && _items[i - 2].Is("m:thru") && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" or ":"));
+        !Joins(i) && ((i > 0 && _items[i - 1].Is("m:thru")) || (i > 1 && _items[i - 2].Is("m:thru") && WordLists.ScanSpindlesIsThroughSpindle.Contains(_items[i - 1].Text)));
 
     private void ReadSpindle()
     {
@@ -141,8 +141,8 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool figure = (i > 0 && _items[i - 1].IsNumber) || (i + 1 < _items.Count && _items[i + 1].IsNumber);
-            isLong |= !figure && !Negated(i) && _items[i].Text is "long" or "lang" or "lange" or "langer" or "longue" or "largo" or "larga" or "lungo" or "lunga";
-            isShort |= !figure && !Negated(i) && _items[i].Text is "short" or "kurz" or "kurze" or "kurzer" or "court" or "courte" or "corto" or "corta" or "kort" or "korte";
+            isLong |= !figure && !Negated(i) && WordLists.ScanSpindlesLengthOfSpindle.Contains(_items[i].Text);
+            isShort |= !figure && !Negated(i) && WordLists.ScanSpindlesLengthOfSpindle2.Contains(_items[i].Text);
         }
 
         return isLong == isShort ? "" : isLong ? "long" : "short";
@@ -240,8 +240,8 @@ internal sealed partial class LineScan
             }
 
             bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
-                || (_items[i].Unit.Length == 0 && i + 2 < _items.Count && _items[i + 1].Text is "au" or "al" or "per" or "pro" or "por" or "par" or "auf" or "op" or "to" or "an" && _items[i + 2].Text is "pouce" or "inch" or "zoll" or "pulgada" or "pollice" or "duim" or "the")
-                || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1].Text is "gg" or "hilos" or "filets" or "filetti" or "fili" or "threads" or "gangen" or "gangs" or "draadgangen" or "draden" or "spire" or "windingen" or "turns");
+                || (_items[i].Unit.Length == 0 && i + 2 < _items.Count && WordLists.ScanSpindlesTurnsOfPedal.Contains(_items[i + 1].Text) && _items[i + 2].Text is "pouce" or "inch" or "zoll" or "pulgada" or "pollice" or "duim" or "the")
+                || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && WordLists.ScanSpindlesTurnsOfPedal2.Contains(_items[i + 1].Text));
             return turns && Free(i) && !_items[i].IsFraction ? i : -1;
         }
 

@@ -5,7 +5,7 @@ internal sealed partial class LineScan
 {
     /// <summary>"One-piece spider": in one piece is what stands behind, and not the cranks.</summary>
     private bool IsOfSpider(int i) =>
-        _items[i].Is("v:SpindleSeat=one-piece") && i + 1 < _items.Count && (_items[i + 1].Is("t:chainring") || _items[i + 1].Text is "spider" or "stern" or "arm" or "arms" or "cage" or "etoile" or "arana" or "ragno" or "spin" or "driver");
+        _items[i].Is("v:SpindleSeat=one-piece") && i + 1 < _items.Count && (_items[i + 1].Is("t:chainring") || WordLists.ScanSplinesIsOfSpider.Contains(_items[i + 1].Text));
 
     /// <summary>"Acht Keile, 9 mm lang", "eight splines, short (5 mm)": the length of the splines apart from their number.</summary>
     private void SplinesApart(string field)
@@ -24,8 +24,8 @@ internal sealed partial class LineScan
         for (int i = Math.Max(0, at - 6); i < _items.Count && i <= at + 8; i++)
         {
             bool depth = Free(i) && _items[i] is { Unit: "mm", Value: 5 or 9 };
-            bool isShort = depth ? _items[i].Value == 5 : _items[i].Text is "short" or "kurz" or "kurze" or "kurzer" or "court" or "courte" or "courtes" or "corto" or "corta" or "cortas" or "corte" or "kort" or "korte";
-            bool isLong = depth ? _items[i].Value == 9 : _items[i].Text is "long" or "lang" or "lange" or "langer" or "longue" or "longues" or "largo" or "larga" or "largas" or "lungo" or "lunga" or "lunghe";
+            bool isShort = depth ? _items[i].Value == 5 : WordLists.ScanSplinesSplinesApart.Contains(_items[i].Text);
+            bool isLong = depth ? _items[i].Value == 9 : WordLists.ScanSplinesSplinesApart2.Contains(_items[i].Text);
             if ((!isShort && !isLong) || Math.Abs(_items[i].Clause - _items[at].Clause) > 1 || Negated(i))
             {
                 continue;
@@ -91,7 +91,7 @@ internal sealed partial class LineScan
 
         for (int j = Math.Max(0, i - 5); j < _items.Count && j <= i + 5; j++)
         {
-            if (Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !Negated(j) && (_items[j].Is("v:ShellFamily=French") || _items[j].Text is "francesa" or "francese" or "francais" or "franzosisch" or "franzosisches" or "frans" or "franse" or "frances" or "french"))
+            if (Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !Negated(j) && (_items[j].Is("v:ShellFamily=French") || WordLists.ScanSplinesIsFrenchPedal.Contains(_items[j].Text)))
             {
                 return true;
             }

@@ -5,9 +5,9 @@ internal sealed partial class LineScan
 {
     /// <summary>A word for more than one sprocket of a cassette: as many of them are as many speeds.</summary>
     internal static bool IsSprockets(string word) =>
-        word is "sprockets" or "cogs" or "ritzel" or "ritzeln" or "ritzels" or "kranze" or "zahnkranze" or "pignons" or "couronnes" or "pinones" or "coronas" or "corone" or "pasos" or "pignoni" or "tandwielen" or "tandwieltjes" or "kransen" or "kransjes" or "tandkransen" or "tandkransjes" or "kroontjes" or "pions";
+        WordLists.ScanSprocketsIsSprockets.Contains(word);
 
-    private static bool IsSprocket(string word) => IsSprockets(word) || word is "sprocket" or "cog" or "pignon" or "pinon" or "pignone" or "tandwiel" or "zahnkranz" or "krans" or "tandkrans" or "kransje";
+    private static bool IsSprocket(string word) => IsSprockets(word) || WordLists.ScanSprocketsIsSprocket.Contains(word);
 
     /// <summary>"HG cassette, 7 sprockets", "number of sprockets: 11", "12er Kette", "cadena de 9": each is a number of speeds.</summary>
     private void NumberSprockets()
@@ -39,7 +39,7 @@ internal sealed partial class LineScan
     /// <summary>"Lockring for 11 sprockets": a thing of another name that goes with so many.</summary>
     private bool IsForSprockets(int i)
     {
-        if (_slot != Slot.Cassette || i < 2 || _items[i - 1].Text is not ("for" or "fur" or "pour" or "para" or "per" or "voor" or "fits" or "suits" or "fit"))
+        if (_slot != Slot.Cassette || i < 2 || !WordLists.ScanSprocketsIsForSprockets.Contains(_items[i - 1].Text))
         {
             return false;
         }
@@ -91,16 +91,16 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[j].Is("m:teethcount") || word is "zahne" or "zahn" or "teeth" or "tooth" or "dents" or "dent" or "dientes" or "diente" or "denti" or "tanden" or "tand" or "zahnezahl")
+            if (_items[j].Is("m:teethcount") || WordLists.ScanSprocketsIsBehindCount.Contains(word))
             {
                 return false;
             }
 
             bool whole = word is "ritzelanzahl" or "ritzelzahl" || (word is "count" or "anzahl" && j > 0 && IsSprocket(_items[j - 1].Text));
-            sprocket |= whole || IsSprockets(word) || word is "gange" or "vitesses" or "speeds" or "velocidades" or "velocita" or "versnellingen" or "rapporti" or "marchas" or "marce" or "rapports";
+            sprocket |= whole || IsSprockets(word) || WordLists.ScanSprocketsIsBehindCount2.Contains(word);
 
             // A number before the word for sprockets is of how many; behind it, of which.
-            count |= whole || (sprocket && word is "anzahl" or "zahl" or "number" or "no" or "nr" or "n" or "num" or "nombre" or "nb" or "nbre" or "numero" or "cantidad" or "aantal" or "qty" or "quantita");
+            count |= whole || (sprocket && WordLists.ScanSprocketsIsBehindCount3.Contains(word));
             if (!sprocket)
             {
                 return false;
@@ -126,7 +126,7 @@ internal sealed partial class LineScan
             if (own)
             {
                 // "Tensor de cadena de 10": a thing of the part, and not the part.
-                return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && _items[j - 1].Text is "de" or "del" or "di" or "della" or "da" or "para" or "per" or "pour" or "por");
+                return !(j > 0 && _items[j - 1].Kind == SpecTokenKind.Word && WordLists.ScanSprocketsIsBehindName.Contains(_items[j - 1].Text));
             }
 
             if ((_items[j].IsTopic && !_items[j].Is("m:rear") && !_items[j].Is("n:colour")) || _items[j].Text is "de" or "da" or "di")
@@ -181,7 +181,7 @@ internal sealed partial class LineScan
             behind += behind < _items.Count && _items[behind].Text is "big" or "large" or "low" or "rear" ? 1 : 0;
             bool sprocket = (behind < _items.Count && _items[behind].Clause == _items[i].Clause && IsSprocket(_items[behind].Text) && !_items[behind].Is("t:chainring"))
                 || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "mit" or "of" && (IsSprocket(_items[i - 2].Text) || _items[i - 2].Is("m:onesprocket") && _items[i - 2].Text is "un" or "ein" or "een" or "uno")) || (IsSprocket(_items[i - 1].Text) && _items[i - 1].Text is not ("sprockets" or "cogs"));
-            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("m:max") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past") || o.Text is "cogs" or "peine" or "kaum" or "knapp" or "barely" or "just" or "link" or "roadlink" or "goatlink" or "appena" or "apenas" or "nauwelijks" or "net") && !_items.Exists(o => o.Text is "vroeger" or "fruher" or "formerly" or "avant" or "antes" or "prima"))
+            if (sprocket && Clauses(_items[i].Clause).Any(o => IsAble(o.Text)) && Clauses(_items[i].Clause).All(o => !o.IsNumber || o == _items[i] || o.Unit == "speed") && !Clauses(_items[i].Clause).Any(o => o.Is("m:not") || o.Is("m:or") || o.Is("m:max") || o.Is("t:chainring") || o.Is("d:hedge") || o.Is("d:past") || WordLists.ScanSprocketsSprocketThatGoes.Contains(o.Text)) && !_items.Exists(o => o.Text is "vroeger" or "fruher" or "formerly" or "avant" or "antes" or "prima"))
             {
                 Take("largestSprocket", _items[i].Text, i, i);
                 return;
@@ -190,7 +190,7 @@ internal sealed partial class LineScan
     }
 
     private static bool IsAble(string word) =>
-        word is "handles" or "takes" or "clears" or "swallows" or "schafft" or "packt" or "nimmt" or "schluckt" or "verkraftet" or "bewaltigt" or "encaisse" or "accepte" or "avale" or "prend" or "admite" or "aguanta" or "traga" or "acepta" or "soporta" or "regge" or "accetta" or "prende" or "digerisce" or "monta" or "pakt" or "haalt" or "slikt" or "trekt" or "neemt";
+        WordLists.ScanSprocketsIsAble.Contains(word);
 
     /// <summary>"Max. Differenz 16 Zähne", "maximaal verschil 16 tanden": what the rings differ by, in a clause without another figure.</summary>
     private void DifferenceByWord()
@@ -218,5 +218,5 @@ internal sealed partial class LineScan
     }
 
     private static bool IsSingleUse(SpecItem item) =>
-        item.Is("m:single") || item.Is("m:track") || item.Text is "fixed" or "fixie" or "fixies" or "fix" or "fixe" or "fijo" or "fisso" or "starr" or "starrgang" or "bmx" or "naafversnelling" or "versnellingsnaaf" or "nabenschaltung" or "getriebenabe" or "hub" or "doortrapper" or "doortrap" or "bahnrad" or "baanfiets" or "einfach" or "terugtrap" or "rucktritt";
+        item.Is("m:single") || item.Is("m:track") || WordLists.ScanSprocketsIsSingleUse.Contains(item.Text);
 }

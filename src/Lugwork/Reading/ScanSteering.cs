@@ -45,7 +45,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "eyelet" or "eyelets" or "end" or "ends" or "dropout" or "dropouts" or "tips" or "bosses" or "mounts" or "inserts" or "holes" or "legs" or "crown") && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
+            if ((_items[i].Is("m:threaded") || IsThreadOfSteerer(i) || IsThreadOfInch(i)) && !Negated(i) && IsOfSteerer(i) && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && WordLists.ScanSteeringThreadedSteerer.Contains(_items[i + 1].Text)) && !Clause(i, "t:axle") && !Clause(i, "m:thru") && !Clause(i, "t:axlethread") && !Clause(i, "t:hub") && !Clause(i, "t:brake"))
             {
                 return i;
             }
@@ -144,8 +144,7 @@ internal sealed partial class LineScan
     {
         foreach (SpecItem item in Clauses(_items[i].Clause))
         {
-            if (item.Kind == SpecTokenKind.Word && item.Text is "can" or "could" or "may" or "must" or "should" or "will" or "would" or "to" or "be" or "need" or "needs" or "if" or "before" or "when" or "kann" or "kannst" or "konnte" or "muss" or "musst" or "sollte" or "soll" or "werden" or "wird" or "wurde" or "lasst" or "darf" or "wenn"
-                or "peut" or "doit" or "faut" or "sera" or "etre" or "puede" or "debe" or "hay" or "sera" or "ser" or "va" or "puo" or "deve" or "essere" or "verra" or "bisogna" or "kan" or "moet" or "mag" or "worden" or "wordt" or "zal" or "als" or "kun")
+            if (item.Kind == SpecTokenKind.Word && WordLists.ScanSteeringIsCutThatMayCome.Contains(item.Text))
             {
                 return true;
             }
@@ -219,7 +218,7 @@ internal sealed partial class LineScan
                 // Where the taper ends, by the race that goes there.
                 sizes.Add(("1.5", i));
             }
-            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && !IsOffsetOfSteerer(i) && (_items.Exists(o => o is { IsNumber: true, Value: 26.5m }) || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francais" or "francaise" or "franzosisch" or "franzosische" or "franzosischer" or "french" or "frances" or "francesa" or "francese" or "frans" or "franse")))
+            else if (_items[i].IsMillimetre && _items[i].Value == 25 && topic is "t:steerer" && sizes.Count == 0 && !IsOffsetOfSteerer(i) && (_items.Exists(o => o is { IsNumber: true, Value: 26.5m }) || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => WordLists.ScanSteeringReadSteerer.Contains(o.Text))))
             {
                 // The French steerer, by the race that goes with it.
                 Take("steerer", "25", i, i);
@@ -248,7 +247,7 @@ internal sealed partial class LineScan
 
     /// <summary>"25 mm shorter", "25 mm above the crown": a length along the steerer, by the word behind it.</summary>
     private bool IsOffsetOfSteerer(int i) =>
-        i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner") || _items[i + 1].Text is "shorter" or "longer" or "above" or "below" or "over" or "cut" or "long" or "left" or "internal" or "inside" or "inner" or "kurzer" or "langer" or "uber" or "innen" or "plus" or "interieur" or "mas" or "interior" or "piu" or "interno" or "korter" or "boven" or "binnen");
+        i + 1 < _items.Count && (_items[i + 1].Is("m:inside") || _items[i + 1].Is("t:inner") || WordLists.ScanSteeringIsOffsetOfSteerer.Contains(_items[i + 1].Text));
 
     private static string? MetricSteerer(decimal value) => value switch
     {

@@ -60,7 +60,7 @@ internal sealed partial class LineScan
     /// <summary>A word for the end right before or behind the figure, small words between.</summary>
     private bool IsOfEnd(int i, string end) => WordBeside(i, item => item.Is(end));
 
-    private bool IsOfCrown(int i) => WordBeside(i, item => item.Is("t:crownrace") || item.Text is "crown" or "krone" or "gabelkrone" or "couronne" or "corona" or "testa" or "kroon" or "base" or "pied" or "pie" or "fuss" or "voet");
+    private bool IsOfCrown(int i) => WordBeside(i, item => item.Is("t:crownrace") || WordLists.ScanTapersIsOfCrown.Contains(item.Text));
 
     private bool WordBeside(int i, Func<SpecItem, bool> says)
     {

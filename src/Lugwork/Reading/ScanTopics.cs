@@ -157,8 +157,7 @@ internal sealed partial class LineScan
     {
         foreach (string term in item.Terms)
         {
-            if (term is "t:frame" or "t:fork" or "t:wheel" or "t:rim" or "t:tyre" or "t:tube" or "t:stem" or "t:bar" or "t:post" or "t:saddle" or "t:crank" or "t:rotor"
-                or "t:bearing" or "t:headset" or "t:shock" or "t:chain" or "t:cassette" or "t:hub" or "t:bb" or "t:brake" or "t:valve" or "t:dropper" or "t:chainring" or "t:pedal")
+            if (WordLists.ScanTopicsIsHead.Contains(term))
             {
                 return true;
             }

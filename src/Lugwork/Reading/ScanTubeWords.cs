@@ -36,7 +36,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Ages 18-25", "dal 28 al 47 marzo": a word that says nothing here, beside a figure.</summary>
     private bool IsStrange(int i) =>
-        i >= 0 && i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Terms.IsEmpty && _items[i].Text.Length > 3 && _items[i].Text is not ("fits" or "suits" or "passt" or "past" or "geschikt" or "convient" or "adatto" or "from" or "pour" or "para" or "voor" or "entlang" or "langs" or "gefuhrt" or "verlegt" or "breit" or "wide" or "width" or "opening" or "large" or "ancho");
+        i >= 0 && i < _items.Count && _items[i].Kind == SpecTokenKind.Word && _items[i].Terms.IsEmpty && _items[i].Text.Length > 3 && !WordLists.ScanTubeWordsIsStrange.Contains(_items[i].Text);
 
     /// <summary>28-47, 28/47, 28 to 47, "du 28 au 47": two whole widths of tyres, and no sizes in inches.</summary>
     private bool IsTubeRange(int i)
@@ -122,7 +122,7 @@ internal sealed partial class LineScan
                     return -1;
                 }
 
-                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || item.Text is "lang" or "lange" or "long" or "longue" or "lungo" or "lunga" or "larga" or "largo" or "l";
+                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || WordLists.ScanTubeWordsLengthBehindValve.Contains(item.Text);
             }
         }
 
@@ -155,5 +155,5 @@ internal sealed partial class LineScan
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 
-    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && item.Text is "de" or "da" or "di" or "van" or "von" or "of" or "l" or "lg" or "lang" or "lange" or "long" or "longue" or "lunga" or "larga" or "largo" or "in" or "en" or "ventil" or "auto" or "coche" or "voiture" or "presta" or "schrader" or "americana" or "francese" or "francesa" or "francaise" or "fina" or "gruesa" or "lungo" or "ventiel" or "valvola" or "valvula" or "valve" or "inglesa" or "inglese" or "anglaise" or "english" or "francesa" or "gorda" or "sottile" or "fine";
+    private static bool IsSmallWord(SpecItem item) => item.Kind == SpecTokenKind.Word && !item.IsFraction && WordLists.ScanTubeWordsIsSmallWord.Contains(item.Text);
 }

@@ -182,7 +182,7 @@ internal sealed partial class LineScan
                 _ => "",
             };
             bool near = valve || IsNearValve(i) || IsBeforeValveLength(i);
-            bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && _items[i + 1].Text is "made" or "brand" or "design" or "riders" or "rims" or "and" or "marque" or "marke" or "marca" or "merk" or "fabrikat" or "product" or "produkt" or "prodotto" or "thread" or "gewinde");
+            bool made = (i > 0 && _items[i - 1].Text is "made" or "in" or "aus" or "marque" or "marca" or "merk" or "marke") || (i + 1 < _items.Count && WordLists.ScanTubesStemByPlace.Contains(_items[i + 1].Text));
             if (key.Length > 0 && near && !made && !Negated(i))
             {
                 Keep("valve", key, i, i);

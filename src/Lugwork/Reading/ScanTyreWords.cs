@@ -9,7 +9,7 @@ internal sealed partial class LineScan
     /// <summary>"Pneu de pliant", "gomma per pieghevole": the bicycle that folds, and not the tyre.</summary>
     private bool IsOfFoldingBike(int i)
     {
-        if (!_items[i].Is("v:TyreBead=folding") || _items[i].Text is not ("pliant" or "pliants" or "pieghevole" or "pieghevoli" or "plegable" or "plegables" or "falter" or "folding" or "pliable" or "folder" or "folders" or "vouw"))
+        if (!_items[i].Is("v:TyreBead=folding") || !WordLists.ScanTyreWordsIsOfFoldingBike.Contains(_items[i].Text))
         {
             return false;
         }
@@ -21,12 +21,12 @@ internal sealed partial class LineScan
         }
 
         int word = i - 1;
-        while (word >= 0 && word > i - 3 && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "un" or "une" or "una" or "le" or "la" or "el" or "il" or "l" or "a" or "den" or "einen" or "mi" or "mon")
+        while (word >= 0 && word > i - 3 && _items[word].Kind == SpecTokenKind.Word && WordLists.ScanTyreWordsIsOfFoldingBike2.Contains(_items[word].Text))
         {
             word--;
         }
 
-        return word >= 0 && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "de" or "du" or "da" or "di" or "del" or "della" or "dalla" or "per" or "pour" or "para" or "for" or "fur" or "furs" or "vom" or "von" or "voor" or "van" or "al" or "sul";
+        return word >= 0 && _items[word].Kind == SpecTokenKind.Word && WordLists.ScanTyreWordsIsOfFoldingBike3.Contains(_items[word].Text);
     }
 
     /// <summary>700-47C, 650-47B: a dash in the place of the times sign, and the letter behind.</summary>
@@ -178,7 +178,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Aro 622, ancho 25": how wide a rim is, and no tyre.</summary>
     private bool IsOfRimAlone() =>
-        _items[0].Is("t:rim") && _items[0].Text is "rin" or "rines" or "aro" or "aros" or "felge" or "felgen" or "velg" or "velgen" or "jante" or "jantes" or "cerchio" or "cerchi" or "rim" or "rims" && Anywhere("t:tyre") < 0;
+        _items[0].Is("t:rim") && WordLists.ScanTyreWordsIsOfRimAlone.Contains(_items[0].Text) && Anywhere("t:tyre") < 0;
 
     /// <summary>"47 x 700C", "38x650B": the label with its width first.</summary>
     private void TurnedLabel(string field)
@@ -212,7 +212,7 @@ internal sealed partial class LineScan
                 return leads && (_items[j].Value is 700 or 650 || (_items[j].Value >= 300 && IsSeat(_items[j].Value)));
             }
 
-            leads |= _items[j].Kind == SpecTokenKind.Word && _items[j].Text is "su" or "on" or "op" or "auf" or "sur" or "sobre" or "per" or "for" or "para" or "pour" or "fur" or "voor" or "por";
+            leads |= _items[j].Kind == SpecTokenKind.Word && WordLists.ScanTyreWordsLeadsToSeat.Contains(_items[j].Text);
             if (!leads && !_items[j].Is("t:tyre") && !_items[j].Is("t:rim"))
             {
                 return false;
@@ -235,7 +235,7 @@ internal sealed partial class LineScan
             return true;
         }
 
-        int word = i > 0 && _items[i - 1].Kind == SpecTokenKind.Word && _items[i - 1].Text is "de" or "da" or "en" or "in" or "van" or "von" or "of" or "d" ? i - 2 : i - 1;
+        int word = i > 0 && _items[i - 1].Kind == SpecTokenKind.Word && WordLists.ScanTyreWordsIsWidthOfTyre.Contains(_items[i - 1].Text) ? i - 2 : i - 1;
         return word >= 0 && (_items[word].Is("t:tyre") || _items[word].Is("n:width")) && _items[word].Clause == _items[i].Clause || (_items[i].Unit == "mm" && TopicOf(i) == "t:tyre");
     }
 }

@@ -10,7 +10,7 @@ internal sealed partial class LineScan
         int norm = Values.ContainsKey("use") ? -1 : _items.FindIndex(i => i.Text is "astm" or "f2043");
         for (int i = norm < 0 ? _items.Count : norm + 1; i + 1 < _items.Count && !Full; i++)
         {
-            if (_items[i].Text is not ("cond" or "cat" or "kat" or "condition" or "condicion" or "condizione" or "conditie" or "category" or "kategorie" or "categorie" or "categoria" or "klasse" or "classe" or "clase" or "class"))
+            if (!WordLists.ScanUseReadUse.Contains(_items[i].Text))
             {
                 continue;
             }

@@ -139,7 +139,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            int behind = i + 1 < _items.Count && (_items[i + 1].IsSign(':') || _items[i + 1].IsSign('=') || _items[i + 1].IsSign('(') || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Text is "in" or "en" or "de" or "aus" or "of" or "van" or "is" or "ist" or "est" or "es" or "e")) ? i + 2 : i + 1;
+            int behind = i + 1 < _items.Count && (_items[i + 1].IsSign(':') || _items[i + 1].IsSign('=') || _items[i + 1].IsSign('(') || (_items[i + 1].Kind == SpecTokenKind.Word && WordLists.ScanWheelsBrakeTrackApart.Contains(_items[i + 1].Text))) ? i + 2 : i + 1;
             string key = behind < _items.Count && _items[behind].Is("v:Material=carbon") ? "carbon" : behind < _items.Count && _items[behind].Is("v:Material=aluminium") ? "aluminium" : "";
             if (key.Length > 0 && !(behind + 1 < _items.Count && (_items[behind + 1].IsSign('/') || _items[behind + 1].Is("m:or") || _items[behind + 1].Text is "free" or "frei")))
             {
@@ -155,8 +155,8 @@ internal sealed partial class LineScan
         for (int i = 1; i < _items.Count && rim && !Values.ContainsKey("rimDepth"); i++)
         {
             int word = _items[i - 1].IsSign('.') || _items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "di" or "van" or "um" ? i - 2 : i - 1;
-            bool high = word >= 0 && _items[word].Clause == _items[i].Clause && _items[word].Text is "haut" or "haute" or "hauts" or "hautes" or "alto" or "alta" or "alti" or "altos" or "hoch" or "hohe" or "hoher" or "hoge" or "hoog";
-            high |= i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].Text is "hoch" or "hohe" or "hoher" or "hoog" or "hoge" or "alto" or "alta" or "tall" or "high" && _items[i].Unit == "mm";
+            bool high = word >= 0 && _items[word].Clause == _items[i].Clause && WordLists.ScanWheelsRimHeight.Contains(_items[word].Text);
+            high |= i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && WordLists.ScanWheelsRimHeight2.Contains(_items[i + 1].Text) && _items[i].Unit == "mm";
             if (high && Free(i) && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 12 and <= 120 && !Joins(i) && !Clause(i, "t:hub"))
             {
                 Length("rimDepth", i);
@@ -225,7 +225,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("innerWidth") && !Full; i++)
         {
             int word = i > 1 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign(':')) ? i - 2 : Math.Max(0, i - 1);
-            while (word > 0 && word > i - 4 && _items[word].Clause == _items[i].Clause && _items[word].Kind == SpecTokenKind.Word && _items[word].Text is "mide" or "misst" or "mesure" or "measures" or "measured" or "misura" or "meet" or "is" or "ist" or "es" or "est" or "e" or "sind" or "width" or "breite" or "largeur" or "ancho" or "larghezza" or "breedte")
+            while (word > 0 && word > i - 4 && _items[word].Clause == _items[i].Clause && _items[word].Kind == SpecTokenKind.Word && WordLists.ScanWheelsReadInside.Contains(_items[word].Text))
             {
                 word--;
             }
@@ -273,7 +273,7 @@ internal sealed partial class LineScan
 
     /// <summary>A word for a sprocket that does not turn free, which goes on the same first thread of a track hub.</summary>
     private static bool IsFixedWord(SpecItem item) =>
-        item.Is("m:fixedhub") || item.Is("v:CassettePattern=fixed-sprocket") || item.Text is "fixed" or "fixie" or "cog" or "starr" or "starrgang" or "fixe" or "fijo" or "fisso" or "doortrap" or "vast";
+        item.Is("m:fixedhub") || item.Is("v:CassettePattern=fixed-sprocket") || WordLists.ScanWheelsIsFixedWord.Contains(item.Text);
 
     /// <summary>"Tambor Micro Spline", "tamburo XD": the drum that the cassette goes on, and no brake.</summary>
     private bool IsDrumOfBody(int i) => _items[i].Text is "tambor" or "tamburo" or "tambour" && (IsBodyWord(i + 1) || IsBodyWord(i - 1) || (i + 2 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && IsBodyWord(i + 2)));

@@ -46,7 +46,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(0, i - 3); j < i; j++)
         {
-            if (_items[j].Clause == _items[i].Clause && _items[j].Kind == SpecTokenKind.Word && _items[j].Text is "flange" or "flanges" or "flansch" or "flansche" or "flanschabstand" or "flanschdurchmesser" or "flasque" or "flasques" or "brida" or "bridas" or "flangia" or "flens" or "flenzen" or "flensafstand")
+            if (_items[j].Clause == _items[i].Clause && _items[j].Kind == SpecTokenKind.Word && WordLists.ScanWidthsIsOfFlange.Contains(_items[j].Text))
             {
                 return true;
             }

@@ -157,7 +157,7 @@ internal sealed partial class SetAside
                 continue;
             }
 
-            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || _items[i + 1].Text is "draad" or "schroefdraad" or "pedaaldraad" or "maat" or "pedalen" or "uitvoering" or "lengte" or "breedte" || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
+            if (_items[i].Text == "standaard" && i < last && (_items[i + 1].IsNumber || WordLists.SetAsideNamesThing.Contains(_items[i + 1].Text) || _items[i + 1].Is("t:post") || _items[i + 1].Is("t:bb")))
             {
                 // "Standaard 27,2 zadelpen": the Dutch word for a kickstand, here of what is usual.
                 continue;
@@ -245,7 +245,7 @@ internal sealed partial class SetAside
     /// <summary>"34,9 (réductions 31,8 et 28,6 incluses)": smaller sizes that a band is made for with rings that come with it.</summary>
     private void Reducers()
     {
-        int word = _items.FindIndex(i => i.Kind == SpecTokenKind.Word && i.Text is "reducers" or "reducer" or "shims" or "shim" or "inserts" or "reductions" or "reduction" or "reducteurs" or "reducteur" or "reductores" or "reductor" or "casquillos" or "casquillo" or "suplementos" or "riduttori" or "riduttore" or "riduzioni" or "spessori" or "vulringen" or "vulring" or "vulbussen" or "vulbus" or "verloopringen" or "inlegringen" or "reduzierhulsen" or "reduzierhulse" or "reduzierstucke" or "reduzierungen" or "einlagen" or "distanzhulsen" or "fullstucke");
+        int word = _items.FindIndex(i => i.Kind == SpecTokenKind.Word && WordLists.SetAsideReducers.Contains(i.Text));
         int size = word < 0 ? -1 : _items.FindIndex(i => i is { IsNumber: true, Value: 34.9m or 31.8m });
         if (size < 0 || size > word)
         {
@@ -327,7 +327,7 @@ internal sealed partial class SetAside
     }
 
     private static bool IsFitting(string word) =>
-        word is "gaat" or "past" or "kan" or "geht" or "passt" or "fit" or "fits" or "go" or "goes" or "cabe" or "caben" or "entra" or "entran" or "va" or "sta" or "stanno" or "passa" or "passano" or "passe" or "passent" or "rentre" or "rentrent" or "possible" or "moglich" or "mogelijk" or "posible";
+        WordLists.SetAsideIsFitting.Contains(word);
 
     /// <summary>"Do not fit rotors bigger than 203": a denied comparison is a limit, and nothing is denied.</summary>
     private void NotMoreThan(int first, int last)
@@ -361,7 +361,7 @@ internal sealed partial class SetAside
                     break;
                 }
 
-                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && _items[j + 1].Text is "a" or "an" or "un" or "una" or "ein" or "een" or "de" or "los" or "i" && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
+                if (_items[j].Is("m:over") || (_items[j].Is("m:min") && j < last && (_items[j + 1].IsNumber || (j + 1 < last && WordLists.SetAsideNotMoreThan.Contains(_items[j + 1].Text) && _items[j + 2].IsNumber)) && _items[j].Text is not ("min" or "minimum" or "least" or "from" or "ab" or "desde" or "vanaf")))
                 {
                     Replace(i, "m:nothing");
                     Replace(j, "m:max");
@@ -376,7 +376,7 @@ internal sealed partial class SetAside
     {
         for (int i = Math.Max(first, not - 4); i <= last && i <= not + Scope + 6; i++)
         {
-            if (_items[i].Kind == SpecTokenKind.Word && (_items[i].Text is "have" or "haven't" or "haven" or "hasn't" or "hadn't" or "had" or "i've" or "ive" or "ve" or "we've" or "habe" or "hab" or "hatte" or "haben" or "hatten" or "ai" or "j'ai" or "avons" or "avais" or "he" or "hemos" or "habia" or "ho" or "abbiamo" or "avevo" or "heb" or "hebben" or "hadden" or "tried" or "run" or "ran" or "probiert" or "ausprobiert" or "getestet" or "essaye" or "teste" or "probado" or "puesto" or "llevado" or "tenido" or "provato" or "messo" or "avuto" or "geprobeerd" or "gehad" or "gehabt" || TalkWords.Done.Contains(_items[i].Text))
+            if (_items[i].Kind == SpecTokenKind.Word && (WordLists.SetAsideIsOnlyUntried.Contains(_items[i].Text) || TalkWords.Done.Contains(_items[i].Text))
                 && !(_items[i].Text == "run" && !(i == not + 1 && _items[not].Text == "never")))
             {
                 return true;
@@ -405,7 +405,7 @@ internal sealed partial class SetAside
 
     /// <summary>"No debe", "non si può": what may not be is a limit, where "no he probado" is only what was not tried.</summary>
     private bool IsDuty(int i, int last) =>
-        i <= last && _items[i].Kind == SpecTokenKind.Word && _items[i].Text is "debe" or "debes" or "debemos" or "puede" or "puedes" or "deve" or "devi" or "puo" or "puoi" or "doit" or "dois" or "peut" or "peux" or "faut" or "must" or "may" or "darf" or "mag";
+        i <= last && _items[i].Kind == SpecTokenKind.Word && WordLists.SetAsideIsDuty.Contains(_items[i].Text);
 
     /// <summary>"Un plato mayor de 34", "un disco mayor que 180": the word for the largest, compared with the figure right behind.</summary>
     private bool IsGreaterThan(int j, int last) =>
@@ -469,7 +469,7 @@ internal sealed partial class SetAside
 
     /// <summary>"Not 31.6 but 27.2": what follows is no longer denied.</summary>
     private static bool IsTurn(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "but" or "sondern" or "mais" or "sino" or "pero" or "ma" or "bensi" or "maar" or "wel" or "only" or "nur" or "now" or "jetzt" or "ahora" or "ora" or "maintenant" or "nu" or "always";
+        item.Kind == SpecTokenKind.Word && WordLists.SetAsideIsTurn.Contains(item.Text);
 
     /// <summary>"27.2 with a shim to 30.9", "180 with adapter": the figure of the adapter is not the part's. Without a figure or a kind it says nothing for certain, and stays.</summary>
     private void Adapters(int first, int last)
@@ -541,7 +541,7 @@ internal sealed partial class SetAside
         _slot != Slot.Seatpost && _slot != Slot.Chain && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube") || i.Text == "sp") && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
-    internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "with" or "mit" or "avec" or "con" or "met" or "including" or "incl" or "inkl";
+    internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.SetAsideIsWith.Contains(item.Text);
 
     /// <summary>A figure or a word for a kind or value stands there.</summary>
     private bool Says(int first, int last)
@@ -633,7 +633,7 @@ internal sealed partial class SetAside
     }
 
     internal static bool IsFor(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && item.Text is "for" or "fits" or "fit" or "fur" or "passt" or "passend" or "pour" or "convient" or "para" or "per" or "voor" or "past" or "geschikt";
+        item.Kind == SpecTokenKind.Word && WordLists.SetAsideIsFor.Contains(item.Text);
 
     /// <summary>The tyre that a frame or fork is sold with is no limit.</summary>
     private bool IsTyreThatComesWith(int first, int last) =>

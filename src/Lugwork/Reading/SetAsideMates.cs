@@ -61,8 +61,8 @@ internal sealed partial class SetAside
     /// <summary>"Ø potence 31,8", "26.0 at the stem", "35 por la potencia": the stem is the place of the figure.</summary>
     public static bool IsAtStem(List<SpecItem> items, int stem) =>
         stem > 0 && items[stem].Is("t:stem")
-        && (items[stem - 1].IsSign('\u00F8') || items[stem - 1].Text is "am" or "beim" or "at" or "all" or "alla" or "sull" or "nell" or "nella" || (stem > 1 && items[stem - 1].IsSign('\'') && items[stem - 2].Text is "all" or "sull" or "nell")
-            || (stem > 1 && items[stem - 1].Text is "the" or "la" or "de" or "der" && items[stem - 2].Text is "at" or "by" or "a" or "por" or "en" or "bij" or "an" or "niveau" or "de"));
+        && (items[stem - 1].IsSign('\u00F8') || WordLists.SetAsideMatesIsAtStem.Contains(items[stem - 1].Text) || (stem > 1 && items[stem - 1].IsSign('\'') && items[stem - 2].Text is "all" or "sull" or "nell")
+            || (stem > 1 && items[stem - 1].Text is "the" or "la" or "de" or "der" && WordLists.SetAsideMatesIsAtStem2.Contains(items[stem - 2].Text)));
 
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
     private bool NamesCupOrShell(int first, int last)
@@ -133,7 +133,7 @@ internal sealed partial class SetAside
         return false;
     }
 
-    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "takes" or "accepts" or "accepte" or "acepta" or "accetta" or "accepteert" or "nimmt" or "prend" or "compatible" or "compatibles" or "kompatibel" or "kompatible" or "compatibile" or "compatibili" or "compatibel" or "fits" or "accept" or "prennent" or "entra" or "entran" or "admite" or "admiten" or "aceptan" or "accettano" or "past" or "passt" or "passen";
+    private static bool IsTaking(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.SetAsideMatesIsTaking.Contains(item.Text);
 
     /// <summary>"Disco 6 fori": what a disc is fixed with is of the hub.</summary>
     private bool HasFixing(int first, int last)
@@ -168,7 +168,7 @@ internal sealed partial class SetAside
                 return false;
             }
 
-            lacking |= _items[i].Is("m:not") || _items[i].Text is "bring" or "buy" or "kaufen" or "besorgen" or "kosten" or "kostet" or "costs" or "cost" or "besoin" or "si" or "selber" or "comprar" or "comprare" or "kopen" or "acheter";
+            lacking |= _items[i].Is("m:not") || WordLists.SetAsideMatesIsAdapterNotThere.Contains(_items[i].Text);
         }
 
         return lacking;
@@ -179,9 +179,9 @@ internal sealed partial class SetAside
     {
         int reamed = Find(first, last, "d:past");
         int to = reamed + 1;
-        bool word = reamed >= 0 && _slot == Slot.Frame && _items[reamed].Text is "reamed" or "aufgerieben" or "ausgerieben" or "alese" or "alesee" or "alesato" or "escariado" or "uitgeruimd" or "geruimd" or "opgeruimd";
+        bool word = reamed >= 0 && _slot == Slot.Frame && WordLists.SetAsideMatesIsReamedTo.Contains(_items[reamed].Text);
         bool sure = word && to < last && _items[to].Text is "to" or "auf" or "a" or "op" or "tot" && _items[to + 1].IsNumber && (Any(first, last, "t:headtube") || Any(first, last, "t:headset"));
-        if (!sure || _items.GetRange(first, last - first + 1).Exists(i => i.Text is "was" or "from" or "von" or "war" or "formerly" or "before" or "de" or "da" or "van") || _items.GetRange(to + 2, last - to - 1).Exists(i => i.IsNumber || i.Is("d:past")))
+        if (!sure || _items.GetRange(first, last - first + 1).Exists(i => WordLists.SetAsideMatesIsReamedTo2.Contains(i.Text)) || _items.GetRange(to + 2, last - to - 1).Exists(i => i.IsNumber || i.Is("d:past")))
         {
             return false;
         }
@@ -192,7 +192,7 @@ internal sealed partial class SetAside
 
     /// <summary>"Rim is drilled Schrader", "Ventilloch auf 8,5 aufgebohrt": how a hole is now.</summary>
     private bool IsDrilled(int first, int last) => IsRimDrilled(first, last)
-        || ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "t:brake") && _items[Find(first, last, "d:past")].Text is "drilled" or "gebohrt" or "geboord" && !_items.GetRange(first, last - first + 1).Exists(i => i.Text is "out" or "was" or "were" or "war" or "formerly" or "previously" or "originally" or "fruher"));
+        || ((_slot == Slot.Frame || _slot == Slot.Fork) && Any(first, last, "t:brake") && _items[Find(first, last, "d:past")].Text is "drilled" or "gebohrt" or "geboord" && !_items.GetRange(first, last - first + 1).Exists(i => WordLists.SetAsideMatesIsDrilled.Contains(i.Text)));
 
     private bool IsRimDrilled(int first, int last) =>
         (_slot == Slot.FrontWheel || _slot == Slot.RearWheel) && (Any(first, last, "t:valvehole") || (Any(first, last, "v:ValveStem=presta") || Any(first, last, "v:ValveStem=schrader") || Any(first, last, "t:valve")) && (Any(first, last, "t:rim") || _items.GetRange(first, last - first + 1).Exists(i => i.Value is 6.5m or 8.5m)) || (_items.GetRange(first, last - first + 1).FindAll(i => i.IsNumber) is [{ Unit: "" or "holes", Value: 16 or 18 or 20 or 24 or 28 or 32 or 36 or 40 or 48 }]) || (Any(first, last, "t:rim") && (Any(first, last, "v:ValveStem=schrader") || Any(first, last, "v:ValveStem=presta") || Any(first, last, "t:rimholes"))))
@@ -249,7 +249,7 @@ internal sealed partial class SetAside
             // "Post mount 180, tot 203 kan ook": how large the rotor may be.
             also |= (_slot == Slot.Frame || _slot == Slot.Fork) && _items[i].Text is "ook" or "auch" or "aussi" or "tambien" or "anche" or "too" && Any(first, last, "m:max") && IsRotorOfMountBefore(first, last + 1);
             // "Por arriba IS42, por abajo también IS42": the other half is of the same kind.
-            also |= _slot == Slot.Headset && _items[i].Text is "ook" or "auch" or "aussi" or "egalement" or "tambien" or "anche" or "also" or "too" && (Any(first, last, "m:upper") || Any(first, last, "m:lower")) && Numbered(first, last);
+            also |= _slot == Slot.Headset && WordLists.SetAsideMatesIsNoExtra.Contains(_items[i].Text) && (Any(first, last, "m:upper") || Any(first, last, "m:lower")) && Numbered(first, last);
             bool apart = _items[i].Text == "apart" && i > first && _items[i - 1].IsNumber;
             if (_items[i].Is("d:extra") && !also && !apart)
             {

@@ -162,7 +162,7 @@ internal sealed partial class SetAside
         return post && sleeve >= 0 && to < last && IsTo(_items[to]) && Numbers(first, last) == 1 && _items[to + 1] is { IsNumber: true, IsMillimetre: true, Value: > 20 } && _items[to + 1].Value < own && !Any(first, last, "m:not");
     }
 
-    private static bool IsTo(SpecItem item) => item.Kind == SpecTokenKind.Word && item.Text is "to" or "auf" or "a" or "à" or "vers" or "naar" or "op" or "hasta" or "for" or "fur" or "pour" or "para" or "per" or "voor";
+    private static bool IsTo(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.SetAsideNotesIsTo.Contains(item.Text);
 
     /// <summary>"Penmaat 31,6 incl. vulbus naar 27,2": the same within one clause; what comes with the frame is taken out.</summary>
     private void SleeveTo(int first, int last)

@@ -9,7 +9,7 @@ internal sealed partial class SetAside
         int speeds = 0;
         for (int i = first; i <= last && i < first + LongestClause; i++)
         {
-            if (_items[i].Text is "with" or "mit" or "avec" or "con" or "met" or "inkl" or "incl" or "inc" or "plus")
+            if (WordLists.SetAsideSenseIsOfAnyCassette.Contains(_items[i].Text))
             {
                 return false;
             }

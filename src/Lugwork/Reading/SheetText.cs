@@ -83,7 +83,7 @@ internal static class SheetText
             line.Append('\t');
             places.Add(at);
         }
-        else if (plain is "BR" or "P" or "LI" or "TR" or "DIV" or "UL" or "OL" or "TABLE" or "DD" or "DL" or "H1" or "H2" or "H3" or "H4" or "H5" or "H6" or "SECTION" && !(plain == "DD" && !closes))
+        else if (WordLists.SheetTextTag.Contains(plain) && !(plain == "DD" && !closes))
         {
             Break(line, places, lines);
         }

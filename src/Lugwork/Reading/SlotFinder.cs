@@ -158,8 +158,8 @@ internal static class SlotFinder
     /// <summary>"Right shifter": the rear gears are shifted by the right hand, the front ones by the left.</summary>
     private static Slot? HandOf(List<SpecItem> items)
     {
-        bool right = items.Exists(i => i.Text is "right" or "rechts" or "rechter" or "rechte" or "rechtes" or "droit" or "droite" or "derecho" or "derecha" or "destro" or "destra" or "rh");
-        bool left = items.Exists(i => i.Text is "left" or "links" or "linker" or "linke" or "linkes" or "gauche" or "izquierdo" or "izquierda" or "sinistro" or "sinistra" or "lh");
+        bool right = items.Exists(i => WordLists.SlotFinderHandOf.Contains(i.Text));
+        bool left = items.Exists(i => WordLists.SlotFinderHandOf2.Contains(i.Text));
         return right == left ? null : right ? Slot.RearShifter : Slot.FrontShifter;
     }
 

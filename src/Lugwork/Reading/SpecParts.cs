@@ -96,7 +96,7 @@ internal static class SpecParts
     {
         for (int i = first + 2; i < last && last - first <= LongestPiece; i++)
         {
-            bool joins = items[i].Text is "and" or "und" or "et" or "y" or "e" or "en" or "plus" or "+" or "&" && !items[i].IsFraction;
+            bool joins = WordLists.SpecPartsJoinedPart.Contains(items[i].Text) && !items[i].IsFraction;
             if (joins && Heads(items.GetRange(first, i - first)) && Heads(items.GetRange(i + 1, last - i))
                 && SlotFinder.Of(items.GetRange(first, i - first)) is { } one && SlotFinder.Of(items.GetRange(i + 1, last - i)) is { } other && one != other)
             {
@@ -114,7 +114,7 @@ internal static class SpecParts
         bool bar = false;
         foreach (SpecItem item in clause)
         {
-            bool of = item.Is("t:bar") || item.Is("t:clamp") || item.Is("m:outside") || item.Kind == SpecTokenKind.Sign || item.Text is "for" or "fur" or "pour" or "para" or "per" or "voor" or "de" or "di" or "da" or "del" or "diametre" or "diametro" or "diameter" or "durchmesser";
+            bool of = item.Is("t:bar") || item.Is("t:clamp") || item.Is("m:outside") || item.Kind == SpecTokenKind.Sign || WordLists.SpecPartsIsBarOfStem.Contains(item.Text);
             bool size = item is { IsNumber: true, Unit: "" or "mm", IsFraction: false, Value: 25 or 25.4m or 25.8m or 26 or 31.7m or 31.8m or 35 };
             if (!of && !size)
             {
@@ -170,7 +170,7 @@ internal static class SpecParts
 
     /// <summary>A small word before the name of a part: an article, or that it is there too or for sale.</summary>
     private static bool IsLead(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && !item.Is("m:not") && item.Text is "a" or "an" or "the" or "ein" or "eine" or "un" or "une" or "una" or "uno" or "een" or "dazu" or "lot" or "plus" or "vendo" or "verkaufe" or "vends" or "verkoop" or "selling";
+        item.Kind == SpecTokenKind.Word && !item.Is("m:not") && WordLists.SpecPartsIsLead.Contains(item.Text);
 
     /// <summary>What joins or parts pieces in another way than by their order: the line is read as a whole.</summary>
     private static bool Doubtful(List<SpecItem> clause, bool named, Slot part) =>

@@ -69,43 +69,50 @@ public sealed class SpecVocabulary
 
     private static SpecVocabulary Build()
     {
+        Dictionary<string, List<string>> files = WordFile.Read();
         PhraseTree tree = new();
-        foreach (ImmutableArray<(string Term, string Words)> rows in new[] { TopicWords.Rows, NoiseWords.Rows, MarkWords.Rows, ValueWords.Rows, DoubtWords.Rows, ValueWords.Outside, LengthWords.Rows })
+        foreach (string file in (string[])["topics", "noise", "marks", "values", "doubts", "outside", "lengths"])
         {
-            foreach ((string term, string words) in rows)
+            foreach ((ImmutableArray<string> terms, string[] phrases) in Rows(files[file]))
             {
-                ImmutableArray<string> terms = [.. term.Split(' ')];
-                foreach (string phrase in words.Split(", "))
+                foreach (string phrase in phrases)
                 {
                     tree.TryAdd(phrase, terms, own: false);
                 }
             }
         }
 
-        foreach ((string row, string things, string states, bool turned) in PairedWords.Rows)
+        foreach (string[] row in files["pairs"].Select(r => r.Split('\t')))
         {
-            ImmutableArray<string> terms = [.. row.Split(' ')];
-            foreach (string thing in things.Split(", "))
-            {
-                foreach (string state in states.Split(", "))
-                {
-                    tree.TryAdd($"{thing} {state}", terms, own: false);
-                    if (turned)
-                    {
-                        tree.TryAdd($"{state} {thing}", terms, own: false);
-                    }
-                }
-            }
+            Pair(tree, [.. row[0].Split(' ')], row[1].Split(", "), row[2].Split(", "), turned: row.Length > 3);
         }
 
-        foreach ((string term, string words) in TopicWords.Rows.Concat(MarkWords.Rows).Concat(ValueWords.Rows))
+        foreach ((ImmutableArray<string> terms, string[] phrases) in Rows(files["topics"].Concat(files["marks"]).Concat(files["values"])))
         {
-            foreach (string phrase in words.Split(", "))
+            foreach (string phrase in phrases)
             {
-                tree.AddPlain(phrase, [.. term.Split(' ')]);
+                tree.AddPlain(phrase, terms);
             }
         }
 
         return new(tree);
+    }
+
+    private static IEnumerable<(ImmutableArray<string> Terms, string[] Phrases)> Rows(IEnumerable<string> rows) =>
+        rows.Select(r => r.Split('\t')).Select(r => (r[0].Split(' ').ToImmutableArray(), r[1].Split(", ")));
+
+    private static void Pair(PhraseTree tree, ImmutableArray<string> terms, string[] things, string[] states, bool turned)
+    {
+        foreach (string thing in things)
+        {
+            foreach (string state in states)
+            {
+                tree.TryAdd($"{thing} {state}", terms, own: false);
+                if (turned)
+                {
+                    tree.TryAdd($"{state} {thing}", terms, own: false);
+                }
+            }
+        }
     }
 }

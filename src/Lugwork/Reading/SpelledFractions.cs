@@ -113,7 +113,7 @@ internal static class SpelledFractions
     {
         for (int i = from - 1; i >= 0 && i >= from - 3 && tokens[i].Kind == SpecTokenKind.Word; i--)
         {
-            if (tokens[i].Text is "axle" or "as" or "achse" or "axe" or "eje" or "asse" or "perno" or "vollachse" or "hohlachse")
+            if (WordLists.SpelledFractionsIsOfAxle.Contains(tokens[i].Text))
             {
                 return true;
             }
@@ -137,7 +137,7 @@ internal static class SpelledFractions
 
         at++;
         at += InchBehind(tokens, at) || (at + 1 < tokens.Count && tokens[at].Is('-') && InchBehind(tokens, at + 1)) ? tokens[at].Is('-') ? 2 : 1 : 0;
-        if (at + 1 >= tokens.Count || tokens[at].Text is not ("by" or "mal" or "par" or "por" or "per" or "bij" or "op" or "x" or "sur" or "auf") || !(tokens[at + 1].Kind == SpecTokenKind.Word || tokens[at + 1] is { IsNumber: true, IsFraction: true, Value: 0.125m or 0.09375m or 0.15625m }))
+        if (at + 1 >= tokens.Count || !WordLists.SpelledFractionsPutChain.Contains(tokens[at].Text) || !(tokens[at + 1].Kind == SpecTokenKind.Word || tokens[at + 1] is { IsNumber: true, IsFraction: true, Value: 0.125m or 0.09375m or 0.15625m }))
         {
             return false;
         }
@@ -183,12 +183,12 @@ internal static class SpelledFractions
     {
         for (int i = 0; i < tokens.Count && i < 60; i++)
         {
-            if (tokens[i] is { IsNumber: true, IsFraction: true, Value: 1.125m } && i + 2 < tokens.Count && tokens[i + 1].Text is "a" or "vers" or "to" or "auf" or "naar" or "arriba" or "sopra" or "top" or "oben" or "boven" && tokens.Exists(t => t is { IsNumber: true, IsFraction: true, Value: 1.25m or 1.375m or 1.5m }))
+            if (tokens[i] is { IsNumber: true, IsFraction: true, Value: 1.125m } && i + 2 < tokens.Count && WordLists.SpelledFractionsIsOfTaper.Contains(tokens[i + 1].Text) && tokens.Exists(t => t is { IsNumber: true, IsFraction: true, Value: 1.25m or 1.375m or 1.5m }))
             {
                 return true;
             }
 
-            if (tokens[i].Kind == SpecTokenKind.Word && tokens[i].Text is "tapered" or "taper" or "tapers" or "konisch" or "konischer" or "konisches" or "verjungt" or "conique" or "conico" or "conica" or "conificado" or "conificato" or "taps" or "tapse" or "getapt")
+            if (tokens[i].Kind == SpecTokenKind.Word && WordLists.SpelledFractionsIsOfTaper2.Contains(tokens[i].Text))
             {
                 return true;
             }

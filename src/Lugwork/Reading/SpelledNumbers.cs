@@ -79,8 +79,8 @@ internal static class SpelledNumbers
             return false;
         }
 
-        bool range = value is >= 9 and <= 16 && i + 2 < tokens.Count && tokens[i + 2] is { IsNumber: true, IsFraction: false, Value: >= 18 and <= 60 } && tokens[i + 1].Text is "to" or "bis" or "auf" or "tot" or "naar" or "a" or "hasta" or "al";
-        return range || tokens[i + 1].Text is "wide" or "across" or "thick" or "deep" or "long" or "breit" or "dick" or "tief" or "lang" or "hoch" or "breed" or "dik" or "diep" or "hoog";
+        bool range = value is >= 9 and <= 16 && i + 2 < tokens.Count && tokens[i + 2] is { IsNumber: true, IsFraction: false, Value: >= 18 and <= 60 } && WordLists.SpelledNumbersIsMeasured.Contains(tokens[i + 1].Text);
+        return range || WordLists.SpelledNumbersIsMeasured2.Contains(tokens[i + 1].Text);
     }
 
     /// <summary>"Cambio da dieci", "catena da undici", "da undici, ...", "cambio trasero de once": a word for a number of sprockets behind a preposition, at the end of its piece, behind the name of a part of the drive or at the head of the line.</summary>
@@ -92,7 +92,7 @@ internal static class SpelledNumbers
             return tokens[i - 1].Text is "de" or "a" or "con" && tokens[i - 2].Text is "arana" or "ragno" or "etoile";
         }
 
-        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || (i > 2 && tokens[i - 2].Is(':')) || tokens[i - 2].Is('(') || tokens[i - 2].Text is "es" or "e" or "est" or "son" or "sono" or "va" or "c" or "pignons" or "pinones"))
+        if (value is >= 7 and <= 13 && ends && i > 1 && tokens[i - 1].Text is "de" or "da" or "du" or "en" or "di" && (tokens[i - 2].Is(',') || (i > 2 && tokens[i - 2].Is(':')) || tokens[i - 2].Is('(') || WordLists.SpelledNumbersIsOfDrive.Contains(tokens[i - 2].Text)))
         {
             // "Mecánico, de diez", "è da dodici", "c'est du onze".
             return true;
@@ -103,7 +103,7 @@ internal static class SpelledNumbers
             return ends && value is >= 7 and <= 13 && i > 0 && tokens[i - 1].Text is "double" or "triple" or "doppelt" or "doble" or "doppio" or "doppia" or "dubbel";
         }
 
-        return ends && (i == 1 || tokens[i - 2].Text is "cambio" or "cambi" or "catena" or "catene" or "cadena" or "gruppo" or "gruppi" or "grupo" or "grupos" or "trasmissione" or "transmision" or "pignoni" or "cassetta" or "casete" or "trasero" or "tensor" or "deragliatore" or "desviador" or "delantero" or "posteriore" or "anteriore" or "inalambrico" or "wireless" or "electronico" or "elettronico" or "mecanico" or "meccanico");
+        return ends && (i == 1 || WordLists.SpelledNumbersIsOfDrive2.Contains(tokens[i - 2].Text));
     }
 
     /// <summary>"Four unevenly spaced arms": one or two words for how they stand between the number and what is counted.</summary>
@@ -192,7 +192,7 @@ internal static class SpelledNumbers
     /// <summary>"HG strada, da undici", "Micro Spline en douze": the speeds of a freehub body that was named right before.</summary>
     private static bool IsOfBody(List<SpecToken> tokens, int i)
     {
-        if (i < 2 || tokens[i - 1].Kind != SpecTokenKind.Word || tokens[i - 1].Text is not ("de" or "da" or "di" or "en" or "for" or "fur" or "pour" or "para" or "per" or "voor" or "van" or "a"))
+        if (i < 2 || tokens[i - 1].Kind != SpecTokenKind.Word || !WordLists.SpelledNumbersIsOfBody.Contains(tokens[i - 1].Text))
         {
             return false;
         }
@@ -241,13 +241,13 @@ internal static class SpelledNumbers
         }
 
         ImmutableArray<string> terms = tree.Longest(tokens, next, out _);
-        return !terms.IsDefault && terms.Any(t => t is "u:speed" or "u:arms" or "u:holes" or "u:teeth" or "u:mm" or "u:in" or "u:kg" or "u:lb");
+        return !terms.IsDefault && terms.Any(t => WordLists.SpelledNumbersIsCounted.Contains(t));
     }
 
     /// <summary>"Six, seven or eight speeds": a word for a number before one that is counted, joined by a sign or a word.</summary>
     private static bool IsListed(List<SpecToken> tokens, int i) =>
         IsStartOfRange(tokens, i) || i + 2 < tokens.Count && tokens[i + 2].IsNumber && tokens[i + 2].Value is >= 2 and <= 16
-        && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || tokens[i + 1].Text is "or" or "and" or "oder" or "und" or "ou" or "et" or "o" or "u" or "y" or "e" or "of" or "en");
+        && (tokens[i + 1].Is(',') || tokens[i + 1].Is('/') || WordLists.SpelledNumbersIsListed.Contains(tokens[i + 1].Text));
 
     /// <summary>"Acht- bis zehnfach", "acht-, neun- und zehnfach", "zes tot acht": a word for a number that a dash or a word leads on from to one that is counted.</summary>
     private static bool IsStartOfRange(List<SpecToken> tokens, int i)
@@ -255,7 +255,7 @@ internal static class SpelledNumbers
         int at = i + 1;
         bool dash = at < tokens.Count && tokens[at].Is('-') && tokens[at].Glued;
         at += dash ? 1 : 0;
-        if (at + 1 < tokens.Count && tokens[at].Text is "a" or "al" or "au" or "bis" or "tot" or "to" or "hasta" or "fino" or "jusqu" && Small(tokens[i].Text) is >= 9 and <= 14)
+        if (at + 1 < tokens.Count && WordLists.SpelledNumbersIsStartOfRange.Contains(tokens[at].Text) && Small(tokens[i].Text) is >= 9 and <= 14)
         {
             // "Dall'undici al ventotto", "de once a treinta y cuatro": from the least teeth to the most.
             for (int to = at + 1; to < tokens.Count && to <= at + 3; to++)
@@ -271,7 +271,7 @@ internal static class SpelledNumbers
             && (tokens[at].Text is "bis" or "tot" or "hasta" or "to" || (dash && (tokens[at].Is(',') || tokens[at].Text is "und" or "en" or "and" or "oder" or "of" or "or")));
     }
 
-    public static bool IsTimes(SpecToken token) => token.Is('x') || token.Text is "by" or "par" or "x" or "mal" or "por" or "per" or "sur" or "bij";
+    public static bool IsTimes(SpecToken token) => token.Is('x') || WordLists.SpelledNumbersIsTimes.Contains(token.Text);
 
     public static bool IsFigure(SpecToken token) => token.IsNumber || (token.Kind == SpecTokenKind.Word && Words.ContainsKey(token.Text));
 }

@@ -49,7 +49,7 @@ internal static partial class SpelledTens
             return false;
         }
 
-        if (Next(tokens, behind) is >= 0 and int next && tokens[next].Text is "second" or "seconds" or "deuxiemes" or "sechzehntel" or "achtel" or "seiziemes" or "huitiemes" or "octavos" or "ottavi")
+        if (Next(tokens, behind) is >= 0 and int next && WordLists.SpelledTensRead.Contains(tokens[next].Text))
         {
             return false;
         }
@@ -189,13 +189,12 @@ internal static partial class SpelledTens
             return false;
         }
 
-        return IsOfTube(tokens[next].Text) || tokens[next].Text is "kind" or "one" or "ones" or "sort" or "type" or "in" or "im" or "diameter" or "across" or "size" or "standard" or "steerer" or "band" or "clamps" or "seat" or "dia" or "thick" or "and" or "at" or "on" or "by" or "bore"
-            or "durchmesser" or "dick" or "breit" or "und" or "er" or "klemmung" or "rohr" or "schaft" or "ist" or "hat" or "diam" or "doorsnede" or "dik" or "en" or "klemming" or "is" or "hoor" or "gewoon" or "diametre" or "diametro";
+        return IsOfTube(tokens[next].Text) || WordLists.SpelledTensIsOfSize.Contains(tokens[next].Text);
     }
 
     /// <summary>What is named by such a size, in the singular for posts, of which there are not two.</summary>
     private static bool IsOfTube(string word) =>
-        word is "post" or "seatpost" or "pin" or "pillar" or "dropper" or "clamp" or "collar" or "bar" or "bars" or "handlebar" or "handlebars" or "stem" or "stutze" or "sattelstutze" or "lenker" or "schelle" or "vorbau" or "tige" or "potence" or "cintre" or "collier" or "tija" or "manillar" or "abrazadera" or "potencia" or "reggisella" or "canotto" or "manubrio" or "piega" or "collarino" or "attacco" or "zadelpen" or "pen" or "stuur" or "klem" or "stuurpen";
+        WordLists.SpelledTensIsOfTube.Contains(word);
 
     /// <summary>"Twelve by a hundred", "by hundred by fifteen": a figure of a pair.</summary>
     private static bool IsOfPair(List<SpecToken> tokens, int from, int behind) =>

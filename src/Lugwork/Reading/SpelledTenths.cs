@@ -39,7 +39,7 @@ internal static partial class SpelledTens
     }
 
     private static bool IsOtherCount(List<SpecToken> tokens, int at, PhraseTree tree) =>
-        tokens[at].Kind == SpecTokenKind.Word && (tokens[at].Text is "viti" or "vite" or "bulloni" or "fori" or "razze" or "braccia" or "pezzi" or "tornillos" or "pernos" or "agujeros" or "brazos" or "piezas" or "anni" or "anos" or "euro" or "euros" or "cm" or "metri" or "grammi" or "gramos" || LineScan.IsSprockets(tokens[at].Text) || (tree.Longest(tokens, at, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal) && t != "u:mm")));
+        tokens[at].Kind == SpecTokenKind.Word && (WordLists.SpelledTenthsIsOtherCount.Contains(tokens[at].Text) || LineScan.IsSprockets(tokens[at].Text) || (tree.Longest(tokens, at, out _) is { IsDefault: false } terms && terms.Any(t => t.StartsWith("u:", StringComparison.Ordinal) && t != "u:mm")));
 
     /// <summary>"Passo uno e settantacinque", "grosor de uno ochenta y cinco", "par un vingt-cinq", "29 por dos veinticinco": the whole and its hundredths.</summary>
     private static bool Hundredths(List<SpecToken> tokens, int from, ref int behind, ref decimal value)
@@ -49,7 +49,7 @@ internal static partial class SpelledTens
             return false;
         }
 
-        bool wide = from > 1 && (tokens[from - 1].Is('x') || tokens[from - 1].Text is "by" or "par" or "mal" or "por" or "per" or "sur" or "bij" or "op" or "x") && tokens[from - 2] is { IsNumber: true, Value: 20 or 24 or 26 or 27.5m or 28 or 29 };
+        bool wide = from > 1 && (tokens[from - 1].Is('x') || WordLists.SpelledTenthsHundredths.Contains(tokens[from - 1].Text)) && tokens[from - 2] is { IsNumber: true, Value: 20 or 24 or 26 or 27.5m or 28 or 29 };
         bool fine = value == 1 && (IsOfPitch(tokens, from) || (tokens[from].Text == "uno" && !wide));
         int at = wide || fine ? Next(tokens, from + 1) : -1;
         bool linked = at >= 0 && tokens[at].Text is "e" or "y" or "con" or "et" or "und" or "en";
@@ -99,7 +99,7 @@ internal static partial class SpelledTens
 
             words++;
             string text = tokens[i].Text;
-            if (text is "paso" or "passo" or "pas" or "pitch" or "steigung" or "spoed" or "espesor" or "grosor" or "spessore" or "spesso" or "epaisseur" or "epais")
+            if (WordLists.SpelledTenthsIsOfPitch.Contains(text))
             {
                 return true;
             }

@@ -78,7 +78,7 @@ internal static class SpokenNames
         int at = i - 1;
         for (int left = 3; at >= 0 && left > 0; left--)
         {
-            bool small = tokens[at].Kind == SpecTokenKind.Word && tokens[at].Text is "of" or "is" or "a" or "ist" or "mit" or "est" or "de" or "en" or "es" or "e" or "da" or "di" or "van" or "in";
+            bool small = tokens[at].Kind == SpecTokenKind.Word && WordLists.SpokenNamesIsBehindAxle.Contains(tokens[at].Text);
             if (!small && !tokens[at].Is(':'))
             {
                 break;

@@ -104,7 +104,7 @@ internal static class SpokenSizes
 
     /// <summary>"The 31.8 kind", "a 203 one": what stands behind the size at the end of its clause says no more.</summary>
     private static bool IsNounOfSize(List<SpecToken> tokens, int i) =>
-        tokens[i].Text is "kind" or "sort" or "one" or "ones" && i > 1 && tokens[i - 2].Kind == SpecTokenKind.Word && tokens[i - 2].Text is "the" or "a" or "an" or "it" or "s" or "by" or "x" or "usual" or "big" or "little" or "old" or "new"
+        tokens[i].Text is "kind" or "sort" or "one" or "ones" && i > 1 && tokens[i - 2].Kind == SpecTokenKind.Word && WordLists.SpokenSizesIsNounOfSize.Contains(tokens[i - 2].Text)
         && IsEnd(tokens, i + 1);
 
     private static bool IsEnd(List<SpecToken> tokens, int at) =>
@@ -120,8 +120,8 @@ internal static class SpokenSizes
         }
 
         int at = i + 1;
-        at += at < tokens.Count && tokens[at].Text is "a" or "an" or "the" or "einem" or "einer" or "un" or "une" or "una" or "een" ? 1 : 0;
-        return at < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false, Value: 25.4m or 26.4m or 27m or 28.6m or 30m or 31.8m or 33m or 38.1m or 40m or 39.8m or 52m } && !(at + 1 < tokens.Count && tokens[at + 1].Text is "balls" or "kugeln" or "bolas" or "bolitas" or "sfere" or "sferette" or "billes" or "kogels" or "kogeltjes" or "teeth" or "mm") ? at - i : 0;
+        at += at < tokens.Count && WordLists.SpokenSizesIsBesideCup.Contains(tokens[at].Text) ? 1 : 0;
+        return at < tokens.Count && tokens[at] is { IsNumber: true, IsFraction: false, Value: 25.4m or 26.4m or 27m or 28.6m or 30m or 31.8m or 33m or 38.1m or 40m or 39.8m or 52m } && !(at + 1 < tokens.Count && WordLists.SpokenSizesIsBesideCup2.Contains(tokens[at + 1].Text)) ? at - i : 0;
     }
 
     /// <summary>"By a hundred", "a hundred and fifty": the article says one.</summary>

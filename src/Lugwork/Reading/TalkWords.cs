@@ -73,7 +73,7 @@ internal static class TalkWords
             }
         }
 
-        return word is "sais" or "sait" or "sure" or "lie" or "lies" or "lug" or "lugt" or "lied" or "vrai" or "mal" or "dit" or "cree" or "real" or "wahr" or "waar" or "vero" or "said" or "says" or "say" or "told" or "tells" or "zei" or "zegt" or "fit" or "fits" or "size" or "mass" or "masse" or "maat" or "maten" or "cote" or "cotes" or "spec" or "specs" or "mine" or "not" or "nicht" or "passt" or "passen" or "past";
+        return WordLists.TalkWordsIsOfKnowing.Contains(word);
     }
 
     private static readonly string[] Stems =

@@ -21,9 +21,9 @@ internal static class TimesByPlace
 
         (decimal large, decimal small) = (Math.Max(tokens[before].Value, tokens[at + 1].Value), Math.Min(tokens[before].Value, tokens[at + 1].Value));
         int behind = at + 2 < tokens.Count && IsUnit(tokens[at + 2]) ? at + 3 : at + 2;
-        bool cut = behind < tokens.Count && tokens[behind].Text is "gekurzt" or "gekuerzt" or "abgesagt" or "ingekort" or "afgezaagd" or "gezaagd" or "gebracht" or "geandert" or "umgebaut" or "umgespeicht" or "umgerustet" or "reduziert" or "verjungt";
+        bool cut = behind < tokens.Count && WordLists.TimesByPlaceJoins.Contains(tokens[behind].Text);
         bool from = before > 0 && tokens[before - 1].Text is "von" or "from";
-        bool date = behind < tokens.Count && tokens[behind].Text is "januari" or "februari" or "maart" or "april" or "mei" or "juni" or "juli" or "augustus" or "september" or "oktober" or "november" or "december" or "januar" or "februar" or "marz" or "mai" or "august" or "dezember" or "uhr" or "uur" or "bar" or "euro" or "psi";
+        bool date = behind < tokens.Count && WordLists.TimesByPlaceJoins2.Contains(tokens[behind].Text);
         // "12 op 100 mm veerweg": as much travel as the width of a hub.
         return !cut && !from && !date && !(large is 100 or (>= 120 and <= 160) && IsTravel(tokens, before, at)) && (IsHub(large, small) || IsShock(large, small) || IsHardware(large, small) || IsPost(large, small) || IsRails(large, small));
     }

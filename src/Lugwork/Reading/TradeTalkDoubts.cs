@@ -39,9 +39,9 @@ internal static partial class TradeTalk
         bool fits = word switch
         {
             "like" => i > 0 && !SaysValue(items[i - 1]) && !items[i - 1].Is("m:or"),
-            "look" => next is "like" or "lovely" or "good" or "great" or "nice" or "better" or "new" or "clean" or "fine" or "worse" or "tired" or "rough" or "smart" or "as" or "very" or "really" or "so" or "much",
+            "look" => WordLists.TradeTalkDoubtsIsComparison.Contains(next),
             "who" => next is "more" or "a" or "his" or "her" or "their" or "how" or "what",
-            "about" => next is "to" or "the" or "my" or "it" or "colour" or "color" && i > 0 && items[i - 1].Text is "mind" or "crazy" or "fussy" or "picky" or "precious" or "worried" or "happy" or "excited" or "nothing" or "complain" or "questions",
+            "about" => next is "to" or "the" or "my" or "it" or "colour" or "color" && i > 0 && WordLists.TradeTalkDoubtsIsComparison2.Contains(items[i - 1].Text),
             _ => next is "what" or "my" && i + 1 < last && items[i + 2].Text is "you" or "other" or "profile" or "ads" or "items" or "feedback",
         };
         return fits && !Says(items, i + 1, last, word == "who");
@@ -50,7 +50,7 @@ internal static partial class TradeTalk
     /// <summary>"Salvo el roce de la cadena", "except for a scratch".</summary>
     private static bool IsButForWear(List<SpecItem> items, int i, int last)
     {
-        if (items[i].Text is not ("except" or "excluding" or "ausser" or "sauf" or "excepto" or "salvo" or "tranne" or "eccetto" or "behalve"))
+        if (!WordLists.TradeTalkDoubtsIsButForWear.Contains(items[i].Text))
         {
             return false;
         }
@@ -148,7 +148,7 @@ internal static partial class TradeTalk
                     return true;
                 }
 
-                if (step < 0 && items[j].Text is "possible" or "can" or "could" or "konnen" or "kann" or "moglich" or "peut" or "puede" or "puedo" or "posible" or "possibile" or "posso" or "kan" or "mogelijk" && (items[j].Clause != items[i].Clause || j == i - 1))
+                if (step < 0 && WordLists.TradeTalkDoubtsSentenceSays.Contains(items[j].Text) && (items[j].Clause != items[i].Clause || j == i - 1))
                 {
                     return true;
                 }
@@ -164,9 +164,5 @@ internal static partial class TradeTalk
         : IsWeak(item.Text);
 
     private static bool IsWeak(string word) =>
-        word is "maybe" or "perhaps" or "approx" or "approximately" or "about" or "roughly" or "probably" or "possibly" or "likely" or "similar" or "look" or "style"
-            or "vielleicht" or "evtl" or "eventuell" or "ungefahr" or "etwa" or "ca" or "circa" or "zirka" or "wahrscheinlich" or "optik"
-            or "environ" or "probablement" or "quizas" or "quiza" or "aproximadamente" or "aprox" or "probablemente"
-            or "forse" or "probabilmente" or "misschien" or "ongeveer" or "waarschijnlijk"
-            or "if" or "unless" or "except" or "falls" or "wenn" or "ausser" or "sauf" or "excepto" or "salvo" or "tranne" or "eccetto" or "behalve" or "mits" or "tenzij";
+        WordLists.TradeTalkDoubtsIsWeak.Contains(word);
 }

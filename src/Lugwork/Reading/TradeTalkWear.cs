@@ -8,7 +8,7 @@ internal static partial class TradeTalk
     {
         int at = i + 1;
         at += at <= last && items[at].IsSign('.') && items[at].Glued ? 1 : 0;
-        at += at <= last && items[at].Text is "de" or "di" or "of" or "than" or "als" or "dan" or "que" or "so" ? 1 : 0;
+        at += at <= last && WordLists.TradeTalkWearIsAmount.Contains(items[at].Text) ? 1 : 0;
         int figure = -1;
         for (int step = 0; at <= last && step < 3; at++, step++)
         {
@@ -39,7 +39,7 @@ internal static partial class TradeTalk
 
                 return true;
             }
-            else if (!items[at].Terms.IsEmpty && !(items[at].Text is "un" or "una" or "une" or "a" or "one" or "ein" or "eine" or "einen" or "een" or "uno"))
+            else if (!items[at].Terms.IsEmpty && !(WordLists.TradeTalkWearIsAmount2.Contains(items[at].Text)))
             {
                 return false;
             }
@@ -65,7 +65,7 @@ internal static partial class TradeTalk
     /// <summary>"Bis ans Schwarze Meer", "up to the lake": a way, and no figure near.</summary>
     private static bool IsPlace(List<SpecItem> items, int i)
     {
-        if (items[i].Text != "bis" || i + 1 >= items.Count || items[i + 1].Text is not ("ans" or "ins" or "nach" or "auf" or "heute" or "zuletzt" or "jetzt" or "dahin" or "vor"))
+        if (items[i].Text != "bis" || i + 1 >= items.Count || !WordLists.TradeTalkWearIsPlace.Contains(items[i + 1].Text))
         {
             return false;
         }
@@ -91,7 +91,7 @@ internal static partial class TradeTalk
 
         for (int j = i - 1; j >= first; j--)
         {
-            if (items[j].Text is "gebe" or "geben" or "gibt" or "hole" or "holen" or "holt" or "lege" or "stelle" or "schicke" or "sende")
+            if (WordLists.TradeTalkWearIsGivenAway.Contains(items[j].Text))
             {
                 return true;
             }
@@ -134,7 +134,7 @@ internal static partial class TradeTalk
 
         for (int j = at + 1; j < last && j <= at + 3; j++)
         {
-            if (items[j].Text is "ni" or "noch" or "ne" or "nor" or "or" or "oder" or "ou" or "o" or "of" && IsWear(items[j + 1].Text))
+            if (WordLists.TradeTalkWearIsNotWorn.Contains(items[j].Text) && IsWear(items[j + 1].Text))
             {
                 Quiet(items, j);
                 Quiet(items, j + 1);
@@ -148,7 +148,7 @@ internal static partial class TradeTalk
 
     /// <summary>"A carico dell'acquirente", "à la charge de l'acheteur": who pays, and no load.</summary>
     private static bool IsAtCostOf(List<SpecItem> items, int i, int last) =>
-        i > 0 && items[i - 1].Text is "a" or "la" or "al" or "su" && i < last && items[i + 1].Text is "de" or "del" or "dell" or "della" or "du" or "des" or "di" or "mio" or "tuo" or "suo" or "vostro" or "acquirente" or "acheteur" or "comprador"
+        i > 0 && items[i - 1].Text is "a" or "la" or "al" or "su" && i < last && WordLists.TradeTalkWearIsAtCostOf.Contains(items[i + 1].Text)
         && !items[Math.Min(last, i + 2)].IsNumber;
 
     /// <summary>"Dans sa boîte", "con su caja", "nella scatola": what it lies in, and no shell. "Foto's stuur ik", "doe het weg": Dutch verbs.</summary>
@@ -159,14 +159,14 @@ internal static partial class TradeTalk
         return items[i].Text switch
         {
             "boite" or "caja" or "scatola" when items[i].Is("t:bb") => before is "sa" or "su" or "sua" or "nella" && (i == last || items[i + 1].Kind == SpecTokenKind.Sign || next is "d" or "original" or "originale" or "origine" or "de" && i + 2 <= last && items[i + 2].Text is "origen" or "origine" or "carton"),
-            "stuur" when items[i].Is("t:bar") => before is "ik" || (next is "ik" or "je" or "jij" or "u" or "me" or "mij" or "maar" or "gerust" or "even" or "graag" or "ze" or "dan" && !(i + 2 <= last && items[i + 2].IsNumber)),
-            "souple" or "souples" => before is "encore" or "toujours" or "reste" or "restent" or "bien" or "gomme" or "flanc" or "flancs" or "mais" or "assez" || (next == "et" && before is not ("tringle" or "tringles" or "pneu" or "pneus")),
-            "sencillo" or "simple" => before is "urbano" or "montaje" or "uso" or "muy" or "algo" or "bastante" or "montage" or "tres" or "plus" or "assez",
+            "stuur" when items[i].Is("t:bar") => before is "ik" || (WordLists.TradeTalkWearIsBoxOrVerb.Contains(next) && !(i + 2 <= last && items[i + 2].IsNumber)),
+            "souple" or "souples" => WordLists.TradeTalkWearIsBoxOrVerb2.Contains(before) || (next == "et" && before is not ("tringle" or "tringles" or "pneu" or "pneus")),
+            "sencillo" or "simple" => WordLists.TradeTalkWearIsBoxOrVerb3.Contains(before),
             "mesure" when items[i].Is("d:hedge") => before == "sur",
-            "licht" when items[i].Is("d:thing") => before is "rolt" or "verrassend" or "lekker" or "erg" or "heel" or "zeer" or "super" or "loopt" or "fietst" or "rijdt" or "trapt" or "zo",
+            "licht" when items[i].Is("d:thing") => WordLists.TradeTalkWearIsBoxOrVerb4.Contains(before),
             "spring" when items[i].Is("d:thing") => before is "last" or "this" or "next" or "every" or "early" or "late" || next is "sale" or "clean" or "clear" or "break" or "weather" or "sunshine",
             "press" when items[i].Is("d:thing") => before is "you" or "i" or "we" or "they" or "to" && next is "down" or "it" or "on" or "the",
-            "weg" when items[i].Is("m:road") => before is "het" or "mag" or "moet" or "hem" or "ze" or "die" or "dit" or "kan" or "gaan" or "alles" && (i == last || items[i + 1].Kind != SpecTokenKind.Number),
+            "weg" when items[i].Is("m:road") => WordLists.TradeTalkWearIsBoxOrVerb5.Contains(before) && (i == last || items[i + 1].Kind != SpecTokenKind.Number),
             "bolt" or "bolts" or "schraube" or "schrauben" or "vis" or "tornillo" or "tornillos" or "vite" or "viti" or "bout" or "bouten" or "bosses" => IsAfterWear(items, i),
             _ => false,
         };
@@ -182,7 +182,7 @@ internal static partial class TradeTalk
 
         for (int j = i - 1; j >= 0 && j >= i - Near - 1 && items[j].Clause == items[i].Clause && !items[j].IsNumber; j--)
         {
-            if (items[j].Text is "rust" or "rusty" or "rost" or "rostig" or "rouille" or "oxido" or "ruggine" or "roest" or "scratch" or "scratches" or "kratzer" or "rayure" or "rayures" or "roce" or "graffio" or "krasje" or "krasjes")
+            if (WordLists.TradeTalkWearIsAfterWear.Contains(items[j].Text))
             {
                 return true;
             }
@@ -193,6 +193,6 @@ internal static partial class TradeTalk
 
     /// <summary>The owner of a thing: "futur propriétaire", "al proprietario".</summary>
     private static bool IsOwner(List<SpecItem> items, int i, int first) =>
-        i > first && items[i - 1].Text is "futur" or "ancien" or "premier" or "premiere" or "second" or "seul" or "unique" or "nouveau" or "prochain" or "precedent" or "son" or "le" or "du" or "au" or "un" or "primo" or "unico" or "secondo" or "precedente" or "vecchio" or "nuovo" or "futuro" or "prossimo" or "al" or "dal" or "del" or "suo" or "il" or "primer" or "anterior" or "nuevo" or "antiguo" or "el" or "solo" or "segundo"
+        i > first && WordLists.TradeTalkWearIsOwner.Contains(items[i - 1].Text)
         && !(i > first + 1 && (SaysValue(items[i - 2]) || items[i - 2].Text.StartsWith("stand", StringComparison.Ordinal) || items[i - 2].Text.StartsWith("estand", StringComparison.Ordinal) || items[i - 2].Text is "sistema" or "systeme" or "formato" or "format"));
 }
