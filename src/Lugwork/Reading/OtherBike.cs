@@ -21,7 +21,7 @@ internal static class OtherBike
 
     private static readonly FrozenDictionary<string, ImmutableArray<Phrase>> Phrases = All();
 
-    private enum Place
+    private enum PhrasePlace
     {
         Before,
         Ahead,
@@ -56,13 +56,13 @@ internal static class OtherBike
                     continue;
                 }
 
-                bool counts = phrase.Place switch
+                bool counts = phrase.PhrasePlace switch
                 {
-                    Place.Before => IsNext(tokens, behind, all),
-                    Place.Than => IsNext(tokens, behind, starts),
-                    Place.Within => all.Contains(tokens[i].Start),
-                    Place.Ahead => IsNear(tokens, behind, all),
-                    Place.Behind => since <= Signs(tokens, i),
+                    PhrasePlace.Before => IsNext(tokens, behind, all),
+                    PhrasePlace.Than => IsNext(tokens, behind, starts),
+                    PhrasePlace.Within => all.Contains(tokens[i].Start),
+                    PhrasePlace.Ahead => IsNear(tokens, behind, all),
+                    PhrasePlace.Behind => since <= Signs(tokens, i),
                     _ => since <= FarAfter,
                 };
                 if (counts)
@@ -148,7 +148,7 @@ internal static class OtherBike
     private static FrozenDictionary<string, ImmutableArray<Phrase>> All()
     {
         Dictionary<string, List<Phrase>> phrases = [];
-        foreach ((Place place, ImmutableArray<string> rows) in new[] { (Place.Before, OtherBikeWords.Before), (Place.Ahead, OtherBikeWords.Ahead), (Place.Than, OtherBikeWords.Than), (Place.Behind, OtherBikeWords.Behind), (Place.After, OtherBikeWords.After), (Place.Within, OtherBikeWords.Within) })
+        foreach ((PhrasePlace place, ImmutableArray<string> rows) in new[] { (PhrasePlace.Before, OtherBikeWords.Before), (PhrasePlace.Ahead, OtherBikeWords.Ahead), (PhrasePlace.Than, OtherBikeWords.Than), (PhrasePlace.Behind, OtherBikeWords.Behind), (PhrasePlace.After, OtherBikeWords.After), (PhrasePlace.Within, OtherBikeWords.Within) })
         {
             foreach (string phrase in rows.SelectMany(r => r.Split(", ")))
             {
@@ -160,5 +160,5 @@ internal static class OtherBike
         return phrases.ToFrozenDictionary(p => p.Key, p => p.Value.ToImmutableArray(), StringComparer.Ordinal);
     }
 
-    private sealed record Phrase(string[] Words, Place Place, bool IsLast);
+    private sealed record Phrase(string[] Words, PhrasePlace PhrasePlace, bool IsLast);
 }
