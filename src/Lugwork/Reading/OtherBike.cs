@@ -21,6 +21,12 @@ internal static class OtherBike
 
     private static readonly FrozenDictionary<string, ImmutableArray<Phrase>> Phrases = All();
 
+    /// <summary>Figures that begin a phrase, as in "1/2 price".</summary>
+    private static readonly ImmutableArray<string> Figures = [.. Phrases.Keys.Where(k => !k.All(char.IsLetter))];
+
+    /// <summary>Longer than any word that begins a phrase.</summary>
+    private const int LongestFirst = 32;
+
     private enum PhrasePlace
     {
         Before,
@@ -34,6 +40,11 @@ internal static class OtherBike
     /// <summary>Where in the text a phrase takes a value away; null where none does.</summary>
     public static SpecSpan? Of(ReadOnlySpan<char> text, ImmutableArray<SpecValue> values)
     {
+        if (!Begins(text))
+        {
+            return null;
+        }
+
         List<SpecToken> tokens = SpecLexer.Cut(text);
         tokens.RemoveAll(t => t.Is('\'') || t.Is('\u2019'));
         HashSet<int> starts = [.. values.Where(v => !IsLimit(v)).Select(v => v.Span.Start)];
@@ -73,6 +84,45 @@ internal static class OtherBike
         }
 
         return null;
+    }
+
+    /// <summary>A word of the text begins a phrase; few lines have one, and the others need not be cut anew.</summary>
+    private static bool Begins(ReadOnlySpan<char> text)
+    {
+        FrozenDictionary<string, ImmutableArray<Phrase>>.AlternateLookup<ReadOnlySpan<char>> phrases = Phrases.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (string figure in Figures)
+        {
+            if (text.Contains(figure, StringComparison.Ordinal) || text.ContainsAny('\u00BC', '\u00BD', '\u00BE'))
+            {
+                return true;
+            }
+        }
+
+        Span<char> word = stackalloc char[LongestFirst];
+        int length = 0;
+        for (int i = 0; i <= text.Length; i++)
+        {
+            char c = i < text.Length ? SpecFold.Of(text[i]) : ' ';
+            if (c == SpecFold.Nothing)
+            {
+                continue;
+            }
+
+            if (char.IsLetter(c))
+            {
+                word[Math.Min(length++, LongestFirst - 1)] = c;
+                continue;
+            }
+
+            if (length is > 0 and < LongestFirst && phrases.ContainsKey(word[..length]))
+            {
+                return true;
+            }
+
+            length = 0;
+        }
+
+        return false;
     }
 
     private static bool IsLimit(SpecValue value) => Limits.Any(l => value.Field.StartsWith(l, StringComparison.Ordinal)) || value.Field.Contains("insertion", StringComparison.OrdinalIgnoreCase);
