@@ -315,7 +315,7 @@ internal static class ItemCutter
     private static int Unknown(SpecToken token, List<SpecToken> tokens, int i, int clause, SpecVocabulary vocabulary, List<SpecItem> items, ReadOnlySpan<char> text)
     {
         PhraseTree tree = vocabulary.Tree;
-        ImmutableArray<string> bent = tree.Knows(token.Text) || token.Text == "presto" ? default : tree.Inflected(token.Text);
+        ImmutableArray<string> bent = tree.Knows(token.Text) || OtherWords.IsOfTheTrade(token.Text) ? default : tree.Inflected(token.Text);
         string? meant = null;
         ImmutableArray<string> near = !bent.IsDefault && !Unit(bent, out _, true) ? bent : token.Text.Length < 8 && OtherWords.Has(token.Text) ? default : tree.Nearly(token.Text, out meant) is { IsDefault: false } part ? part : tree.NearlyValue(token.Text, out meant);
         string guess = meant is not null && meant != token.Text && !near.IsDefault ? ReadAs(text[token.Start..token.End], meant) : "";

@@ -4,13 +4,26 @@ namespace Lugwork.Reading;
 /// <remarks>Found by going through published word lists for spelling; <c>SpellingTests</c> does it anew where they are installed. Those of the trade, which such lists do not have, stand in a file of their own.</remarks>
 internal static class OtherWords
 {
-    private static readonly Lazy<HashSet<string>> Words = new(Read);
+    private const string ByHand = "other-words-of-the-trade";
+
+    private static readonly Lazy<HashSet<string>> Words = new(() => Read("other-words", ByHand));
+
+    private static readonly Lazy<HashSet<string>> OfTheTrade = new(() => Read(ByHand));
 
     public static bool Has(string word) => Words.Value.Contains(word);
 
-    private static HashSet<string> Read()
+    /// <summary>One of those kept by hand, which are no other form of a known word either: "presto" is no "presta".</summary>
+    public static bool IsOfTheTrade(string word) => OfTheTrade.Value.Contains(word);
+
+    private static HashSet<string> Read(params ReadOnlySpan<string> names)
     {
         Dictionary<string, List<string>> files = WordFile.Read();
-        return new(files["other-words"].Concat(files["other-words-of-the-trade"]).SelectMany(r => r.Split(' ')), StringComparer.Ordinal);
+        HashSet<string> words = new(StringComparer.Ordinal);
+        foreach (string name in names)
+        {
+            words.UnionWith(files[name].SelectMany(r => r.Split(' ')));
+        }
+
+        return words;
     }
 }

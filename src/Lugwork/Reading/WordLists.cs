@@ -636,4 +636,6 @@ internal static class WordLists
     public static readonly FrozenSet<string> TradeTalkWearIsOwner = All[nameof(TradeTalkWearIsOwner)];
 
     public static readonly FrozenSet<string> TradeTalkWearIsPlace = All[nameof(TradeTalkWearIsPlace)];
+
+    public static readonly FrozenSet<string> ScanFiguresIsOfHeavier = All[nameof(ScanFiguresIsOfHeavier)];
 }

@@ -230,4 +230,20 @@ public sealed class SpecLineRefusalNewFormsTests
         Assert.Contains(key, SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values.Select(v => v.Key));
 
     private static void Nothing(string slot, string text) => Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
+
+    /// <summary>For whom a part is made, or who rode it, is no limit; whom it is not for is one.</summary>
+    [Theory]
+    [InlineData("seatpost", "for riders over 100 kg", "")]
+    [InlineData("seatpost", "f\u00FCr Fahrer \u00FCber 100 kg", "")]
+    [InlineData("stem", "pour cyclistes de plus de 100 kg", "")]
+    [InlineData("seatpost", "always ridden by a rider of 100 kg", "")]
+    [InlineData("seatpost", "not for riders over 100 kg", "riderLimit=100 kg")]
+    [InlineData("seatpost", "rider up to 100 kg", "riderLimit=100 kg")]
+    [InlineData("front inner tube", "presto 48 mm", "")]
+    public void Who_rides_it_is_no_limit(string slot, string text, string expected)
+    {
+        SpecLine line = SpecLine.Read(Slot.All.Single(s => s.Name == slot), text);
+
+        Assert.Equal(expected, string.Join(' ', line.Values.Where(v => v.Field is "riderLimit" or "valve").Select(v => $"{v.Field}={v.Key}")));
+    }
 }
