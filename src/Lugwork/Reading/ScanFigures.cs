@@ -214,12 +214,11 @@ internal sealed partial class LineScan
         return HasMark(i, "m:max") ? "m:max" : HasMark(i, "m:min") ? "m:min" : "";
     }
 
-    /// <summary>"For riders over 100 kg", "für Fahrer ab 100 kg", "ridden by a rider of 100 kg": for whom it is made or who rode it, which is no limit. "Not for riders over 100 kg" is one.</summary>
+    /// <summary>"For riders over 100 kg", "für Fahrer ab 100 kg", "ridden by a rider of 100 kg": for whom it is made or who rode it, which is no limit. "Not for riders over 100 kg" is one, by a phrase of its own.</summary>
     private bool IsOfHeavier(int i)
     {
-        bool denied = Anywhere("m:not") >= 0 || Anywhere("m:max") >= 0;
         bool over = i > 0 && (_items[i - 1].Is("m:over") || _items[i - 1].Is("m:min") || (i > 1 && _items[i - 1].Text is "de" or "di" or "than" or "dan" or "que" or "als" && (_items[i - 2].Is("m:over") || _items[i - 2].Is("m:min"))));
-        return (over && !denied) || _items.Exists(o => o.Clause == _items[i].Clause && WordLists.ScanFiguresIsOfHeavier.Contains(o.Text));
+        return over || _items.Exists(o => o.Clause == _items[i].Clause && WordLists.ScanFiguresIsOfHeavier.Contains(o.Text));
     }
 
     /// <summary>A mass, refused where no such load or rider is to be expected.</summary>

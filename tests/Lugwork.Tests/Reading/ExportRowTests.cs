@@ -75,6 +75,7 @@ public sealed class ExportRowTests
     [InlineData("chainring", "RING;BCD 110;130;5 arms;qty 4;30,00")]
     [InlineData("frame", "FRAME;148;142;qty 1;EUR 500")]
     [InlineData("frame", "seat tube bore 28.6, outside 25.4")]
+    [InlineData("seatpost", "27,2;6;39,90")]
     [InlineData("front tyre", "TYRE;23-622;28-622;qty 1;EUR 20")]
     [InlineData("rear wheel", "WHEEL/XD/XDR/blk/red/£200")]
     [InlineData("rear wheel", "WHEEL/HG or XD/blk/#44/£200")]

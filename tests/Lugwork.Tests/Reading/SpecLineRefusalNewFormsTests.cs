@@ -238,6 +238,7 @@ public sealed class SpecLineRefusalNewFormsTests
     [InlineData("stem", "pour cyclistes de plus de 100 kg", "")]
     [InlineData("seatpost", "always ridden by a rider of 100 kg", "")]
     [InlineData("seatpost", "not for riders over 100 kg", "riderLimit=100 kg")]
+    [InlineData("seatpost", "no riders over 110 kg", "riderLimit=110 kg")]
     [InlineData("seatpost", "rider up to 100 kg", "riderLimit=100 kg")]
     [InlineData("front inner tube", "presto 48 mm", "")]
     public void Who_rides_it_is_no_limit(string slot, string text, string expected)
