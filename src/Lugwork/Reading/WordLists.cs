@@ -497,6 +497,10 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanWidthsIsOfFlange = All[nameof(ScanWidthsIsOfFlange)];
 
+    public static readonly FrozenSet<string> SetAsideCannot = All[nameof(SetAsideCannot)];
+
+    public static readonly FrozenSet<string> SetAsideGreater = All[nameof(SetAsideGreater)];
+
     public static readonly FrozenSet<string> SetAsideIsDuty = All[nameof(SetAsideIsDuty)];
 
     public static readonly FrozenSet<string> SetAsideIsFitting = All[nameof(SetAsideIsFitting)];
