@@ -82,6 +82,22 @@ internal sealed partial class LineScan
                     Several("", [], i, i, "a sign makes the figure doubtful");
                 }
 
+                if ((item.Text[0] == '\u2717' && ReadAround(item.Clause, 1)) || (item.Text[0] == '-' && i > 1 && _items[i - 1].Kind == SpecTokenKind.Sign && _items[i - 1].Text[0] is ':' or '=' && IsFlag(i)))
+                {
+                    Several("", [], i, i, "a sign can say that it is not there");
+                }
+
+                if (item.Text[0] == '+' && IsOrMore(i))
+                {
+                    Several("", [], i, i, "a sign makes the figure doubtful");
+                }
+
+                continue;
+            }
+
+            if ((item is { IsNumber: true, Value: 0, Unit: "", Used: false } || (item.Text == "n" && (item.Terms.IsEmpty || item.Is("m:not")) && i > 0 && _items[i - 1].Kind == SpecTokenKind.Sign)) && IsFlag(i))
+            {
+                Several("", [], i, i, "what stands behind the name can say that it is not there");
                 continue;
             }
 
@@ -92,6 +108,14 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"27.2+": that size or more; "29+" is a size of tyre.</summary>
+    private bool IsOrMore(int i) =>
+        _items[i].Glued && i > 0 && _items[i - 1] is { IsNumber: true, Used: true, Value: not (26 or 27.5m or 29) } && (i + 1 == _items.Count || !_items[i + 1].Glued || _items[i + 1].Kind == SpecTokenKind.Sign);
+
+    /// <summary>"UDH: 0", "UDH: N": an export that says so what there is not.</summary>
+    private bool IsFlag(int i) =>
+        i > 0 && (i + 1 == _items.Count || _items[i + 1].Kind == SpecTokenKind.Sign) && _items[_items[i - 1].Kind == SpecTokenKind.Sign && i > 1 ? i - 2 : i - 1] is { Kind: SpecTokenKind.Word, Used: true };
 
     private string? Reason(SpecItem item, int i, bool isShort)
     {

@@ -232,6 +232,12 @@ internal static class SpecLexer
             return new SpecToken { Kind = SpecTokenKind.Sign, Text = stands.ToString() };
         }
 
+        if (IsCross(text, i))
+        {
+            i++;
+            return new SpecToken { Kind = SpecTokenKind.Sign, Text = "\u2717" };
+        }
+
         i++;
         if (c is '-' or '=' && i < text.Length && text[i] == '>')
         {
@@ -246,6 +252,24 @@ internal static class SpecLexer
         }
 
         return new SpecToken { Kind = SpecTokenKind.Sign, Text = c == '\u00D7' || (c == '\u00B7' && i > 1 && char.IsAsciiDigit(text[i - 2]) && (ThreeFigures(text, i) || IsBehindThree(text, i - 1))) ? "x" : c.ToString() };
+    }
+
+    /// <summary>"UDH ✗", "UDH ☐": a sign that says there is none; between two figures some of them multiply.</summary>
+    private static bool IsCross(ReadOnlySpan<char> text, int i) =>
+        (text[i] is '\u2717' or '\u2718' or '\u274C' or '\u26D4' or '\u2610' || (text[i] is '\u2715' or '\u2716' && text[(i + 1)..].TrimStart() is [] or [',' or ';' or '|' or ')' or ']', ..]))
+        && !(HasFigure(text[Math.Max(0, i - 6)..i]) && HasFigure(text[i..Math.Min(text.Length, i + 5)]));
+
+    private static bool HasFigure(ReadOnlySpan<char> text)
+    {
+        foreach (char c in text)
+        {
+            if (char.IsNumber(c))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static SpecToken Figure(ReadOnlySpan<char> text, ref int i, List<SpecToken> before, bool glued)
