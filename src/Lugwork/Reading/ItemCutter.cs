@@ -533,12 +533,6 @@ internal static class ItemCutter
             return at;
         }
 
-        if (unit == "other" && tokens[from].Text == "dia" && number.Value > 60)
-        {
-            // "180 dia.": a diameter, and not so many days.
-            return end;
-        }
-
         number.Unit = unit;
         number.UnitWord = tokens[from].Text;
         number.End = tokens[end - 1].End;
