@@ -21,7 +21,7 @@ internal sealed record NamedParts(string Mates, string Itself, string Near)
         ["cassette"] = new("t:cassette", "t:cassette", "t:cassette t:chain t:freehub t:hub t:wheel t:rearmech t:shifter"),
         ["chain"] = new("t:chain", "t:chain", "t:chain t:cassette t:chainring t:crank t:rearmech t:frontmech t:shifter t:hub"),
         ["chainring"] = new("t:chainring t:crank", "t:chainring", "t:chainring t:crank t:chain t:bb t:frontmech t:cassette t:frame"),
-        ["crankset"] = new("t:crank t:bb t:chainring t:pedal t:axle", "t:crank t:chainring", "t:crank t:bb t:chainring t:pedal t:axle t:chain t:cassette t:frontmech t:frame"),
+        ["crankset"] = new("t:crank t:bb t:chainring t:pedal t:axle t:chain", "t:crank t:chainring", "t:crank t:bb t:chainring t:pedal t:axle t:chain t:cassette t:frontmech t:frame"),
         ["bottom bracket"] = new("", "", "t:bb t:crank t:chainring t:frame t:axle"),
         ["headset"] = new("t:headset t:bearing", "t:headset t:bearing", "t:headset t:bearing t:stem t:bar t:fork t:frame"),
         ["headset bearing"] = new("", "", "t:headset t:bearing t:stem t:bar t:fork t:frame"),

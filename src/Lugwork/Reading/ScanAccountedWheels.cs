@@ -36,9 +36,22 @@ internal sealed partial class LineScan
     private bool IsCompoundOfInches(int i) =>
         _items[i].Unit == "in" && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { Kind: SpecTokenKind.Word, Glued: true, Text.Length: > 3 };
 
+    /// <summary>"27.5 650B", "27.5 (584)": the size of the wheel in inches right before the bead seat that it is known by.</summary>
+    private bool IsInchesOfSeat(int i)
+    {
+        LineFinding? seat = Values.GetValueOrDefault("beadSeat") ?? Values.GetValueOrDefault("seat");
+        return seat is not null && !Joins(i) && _items[i] is { Unit: "" or "in", IsFraction: false } && (seat.First == i + 1 || (seat.First == i + 2 && _items[i + 1].IsSign('(')))
+            && (_items[i].Value, seat.Key) is (27.5m, "584") or (29, "622") or (28, "622") or (26, "559") or (24, "507") or (20, "406");
+    }
+
     /// <summary>"Bici de 24", "camera da 20", "plegable de 26": the size of the wheel behind what has it, beside the bead seat that was read.</summary>
     private bool IsSizeOfWheel(int i)
     {
+        if (IsInchesOfSeat(i))
+        {
+            return true;
+        }
+
         if (i < 2 || Joins(i) || _items[i] is not { Unit: "", IsFraction: false, Value: 12 or 14 or 16 or 18 or 20 or 24 or 26 or 27.5m or 28 or 29 } || (i + 1 < _items.Count && _items[i + 1].Glued && _items[i + 1].Kind == SpecTokenKind.Word))
         {
             return false;

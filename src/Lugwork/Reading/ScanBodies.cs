@@ -82,7 +82,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (_items[i].Is("v:CassettePattern=freewheel") && !Negated(i) && (_items[i].IsFraction || _items[i].Text.StartsWith("schraub", StringComparison.Ordinal) || _items[i].Text.StartsWith("schroef", StringComparison.Ordinal) || Clause(i, "t:thread") || HasMark(i, "m:threaded")))
+            if (_items[i].Is("v:CassettePattern=freewheel") && !Negated(i) && ((_items[i].IsFraction && !IsAnyFreewheel(_items[i])) || _items[i].Text.StartsWith("schraub", StringComparison.Ordinal) || _items[i].Text.StartsWith("schroef", StringComparison.Ordinal) || Clause(i, "t:thread") || HasMark(i, "m:threaded")))
             {
                 return i;
             }
@@ -90,6 +90,9 @@ internal sealed partial class LineScan
 
         return -1;
     }
+
+    /// <summary>"Ruota libera", "rueda libre": what runs free, of a freehub as well as of a freewheel.</summary>
+    private static bool IsAnyFreewheel(SpecItem item) => (item.Text == "ruota" && item.End - item.Start == "ruota libera".Length) || (item.Text == "rueda" && item.End - item.Start == "rueda libre".Length);
 
     /// <summary>"Screw-on freewheel, ISO thread": the thread by its name. "English" is several.</summary>
     private void ReadNamedThread()

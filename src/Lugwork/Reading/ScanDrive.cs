@@ -21,6 +21,11 @@ internal sealed partial class LineScan
             {
                 ReadChainWidth(i, second);
             }
+            else if (Free(i) && _items[i] is { IsFraction: true, Value: 0.5m } && _items.Exists(o => o is { IsNumber: true, IsFraction: true, Text: "1/8" or "3/32" or "5/32" or "11/128" }) && Anywhere("m:or") < 0)
+            {
+                // "Teilung 1/2, Breite 1/8": the pitch, which is the same for all.
+                _items[i].Used = true;
+            }
             else if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" or "5/32" or "11/128" && Free(i) && !(i > 0 && _items[i - 1].IsSign('x')))
             {
                 ReadChainWidth(i, i);

@@ -88,7 +88,7 @@ internal sealed partial class LineScan
             }
 
             string topic = TopicOf(i);
-            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m && !(_items[i + 2].Value == 2 && _items[i + 2].Unit.Length == 0 && _items[i + 1].IsSign('x')))
+            if (_items[i].Value >= 120 && i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('x')) && Free(i + 2) && _items[i + 2].Value is >= 1.5m and <= 2.5m && !(_items[i + 2] is { Value: 2, Unit: "", Places: 0 } && _items[i + 1].IsSign('x')))
             {
                 Take("size", _items[i].Text, i, i);
                 Length("thickness", i + 2);

@@ -11,6 +11,17 @@ internal sealed partial class LineScan
             return;
         }
 
+        Predicate<LineDoubt> two = d => d is { Field: "signal", Kind: LineDoubtKind.Conflict } && d.Keys.Contains("wired") && d.Keys.Contains("cable");
+        if (Doubts.Exists(two) && _items.TrueForAll(i => !i.Is("v:ShiftSignal=cable") || (i.IsFraction ? IsWithWord(i.Text) : i.Text is "kabel" or "cable" or "cables" or "cavo")))
+        {
+            // "Elektronisch, mit Kabel (wired)": a word for any cable, and one that only a wire has.
+            int wire = Anywhere("v:ShiftSignal=wired");
+            Doubts.RemoveAll(two);
+            Values.Remove("signal");
+            Keep("signal", "wired", wire, wire);
+            return;
+        }
+
         if (!Values.TryGetValue("signal", out LineFinding? signal))
         {
             WireOfElectronics();
@@ -60,7 +71,7 @@ internal sealed partial class LineScan
                 return with && !Negated(i) && !item.Text.Contains("ktri", StringComparison.Ordinal) && !item.Text.Contains("ctri", StringComparison.Ordinal) && !item.Text.Contains("ttri", StringComparison.Ordinal);
             }
 
-            bool told = IsWithWord(item.Text) || item.Text is "a" or "einem" or "een" or "un" || item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter") || item is { IsNumber: true, Unit: "speed" } || item.IsSign('-') || (item.IsSign('.') && i > 0 && (_items[i - 1].Is("m:electronic") || _items[i - 1].Text is "m" or "w"));
+            bool told = IsWithWord(item.Text) || (item.IsSign(',') && with) || item.Text is "a" or "einem" or "een" or "un" || item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter") || item is { IsNumber: true, Unit: "speed" } || item.IsSign('-') || (item.IsSign('.') && i > 0 && (_items[i - 1].Is("m:electronic") || _items[i - 1].Text is "m" or "w"));
             if (!told)
             {
                 return false;

@@ -19,6 +19,11 @@ internal sealed partial class LineScan
                 {
                     Several("pull", ["short", "long"], both, both, "the brakes that are named are pulled by levers of different pull");
                 }
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") < 0 && Anywhere("v:BrakeType=mini-direct-pull") < 0 && Anywhere("v:BrakeType=cantilever") is >= 0 and int canti)
+                {
+                    // So has that of a cantilever the short one.
+                    Keep("pull", "short", canti, canti);
+                }
                 else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
                 {
                     // The lever of a direct-pull brake has the long pull.

@@ -153,7 +153,7 @@ internal sealed partial class LineScan
         {
             if (_items[j].IsNumber)
             {
-                if (_items[j].Unit == "speed")
+                if (_items[j].Unit == "speed" || (j + 1 < _items.Count && IsSprockets(_items[j + 1].Text)))
                 {
                     return true;
                 }
@@ -195,7 +195,7 @@ internal sealed partial class LineScan
         last = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" || EndsInSpeeds(j) ? 2 : IsSpeedsAlone(j, mark) || (last >= 0 && j - last <= 2 && IsListSign(j - 1)) ? 1 : 0);
+            bool near = Math.Abs(_items[j].Clause - _items[mark].Clause) <= (_items[j].Unit == "speed" || EndsInSpeeds(j) || (j + 1 < _items.Count && IsSprockets(_items[j + 1].Text)) ? 2 : IsSpeedsAlone(j, mark) || (last >= 0 && j - last <= 2 && IsListSign(j - 1)) ? 1 : 0);
             if (near && Free(j) && !_items[j].IsFraction && _items[j].Unit is "" or "speed" && Free(j) && _items[j].Value is >= 7 and <= 13 && _items[j].Value == decimal.Truncate(_items[j].Value)
                 && !(j + 2 < _items.Count && _items[j + 1].IsSign('-') && _items[j + 2].IsNumber && _items[j + 2].Value > 13) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')))
             {

@@ -207,7 +207,7 @@ internal sealed partial class LineScan
             {
                 Take(field, $"{_items[i].Text}{(_items[i].IsFraction ? "" : "")}x{_items[second].Text}", i, second);
             }
-            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1] is { Glued: true } dash && dash.IsSign('-') && Free(i + 2) && _items[i + 2].Value == 20)
+            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1].IsSign('-') && Free(i + 2) && _items[i + 2] is { Value: 20, Unit: "" or "tpi" } && (_items[i + 1].Glued || EndsClause(i + 2)))
             {
                 Take(field, $"{_items[i].Text}x20", i, i + 2);
             }

@@ -118,7 +118,12 @@ internal sealed partial class LineScan
                 Length("narrowestTyre", narrow);
                 Length("widestTyre", wide);
                 Take("seat", _items[seat].Text, seat, seat);
-                if (seat == i + 4 && seat + 2 < _items.Count && _items[seat + 1].IsSign('/') && Free(seat + 2) && IsSeat(_items[seat + 2].Value) && _items[seat + 2].Value >= 200)
+                if (i + 6 == _items.Count && Links(_items[i + 5]))
+                {
+                    Refuse("seat", i, i + 5, "a figure is missing behind the last sign", LineDoubtKind.Broken);
+                }
+
+                if (seat == i + 4 && seat + 2 < _items.Count && (_items[seat + 1].IsSign('/') || (_items[seat + 1].IsSign('-') && _items[seat + 1].Glued)) && Free(seat + 2) && IsSeat(_items[seat + 2].Value) && _items[seat + 2].Value >= 200)
                 {
                     Take("otherSeat", _items[seat + 2].Text, seat + 2, seat + 2);
                 }

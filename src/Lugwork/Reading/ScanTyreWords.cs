@@ -32,8 +32,8 @@ internal sealed partial class LineScan
     /// <summary>700-47C, 650-47B: a dash in the place of the times sign, and the letter behind.</summary>
     private bool DashedLabel(int first, ref int last, ref string text)
     {
-        bool dashed = _items[first] is { Value: 700 or 650, Unit: "" } && first + 3 < _items.Count && (_items[first + 1].IsSign('-') || _items[first + 1].IsSign('/')) && _items[first + 1].Glued && Free(first + 2)
-            && _items[first + 2] is { Glued: true, IsFraction: false, Places: 0, Value: >= 18 and <= 70 } && _items[first + 3] is { Glued: true, Kind: SpecTokenKind.Word, Text: "c" or "b" };
+        bool dashed = _items[first] is { Value: 700 or 650, Unit: "" } && first + 3 < _items.Count && (_items[first + 1].IsSign('-') || (_items[first + 1].IsSign('/') && _items[first + 1].Glued)) && Free(first + 2)
+            && _items[first + 2] is { IsFraction: false, Places: 0, Value: >= 18 and <= 70 } && (_items[first + 2].Glued || !_items[first + 1].Glued) && _items[first + 3] is { Glued: true, Kind: SpecTokenKind.Word, Text: "c" or "b" };
         if (!dashed || (first > 0 && Links(_items[first - 1]) && _items[first].Glued))
         {
             return false;

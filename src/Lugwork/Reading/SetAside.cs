@@ -163,6 +163,11 @@ internal sealed partial class SetAside
                 continue;
             }
 
+            if (_items[i].Text is "cover" or "covers" && (_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && IsCoverOfRim(i, last))
+            {
+                continue;
+            }
+
             if (_items[i].Is("d:thing") && !(_items[i].Text is "luce" && (_slot == Slot.FrontRimBrake || _slot == Slot.RearRimBrake || ((_slot == Slot.Fork || _slot == Slot.Frame) && Any(first, last, "t:tyre")))) && !(i > first && _items[i - 1].Is("m:not")) && !LineScan.IsMate(_items[i], _mates) && !((_items[i].Is("t:hardware") && (_slot == Slot.Shock || (_slot == Slot.Frame && Any(first, Math.Min(last, first + LongestClause), "t:shock")))) || (_slot == Slot.Shock && i > 0 && _items[i].Text is "spring" or "feder" or "ressort" or "muelle" or "molla" or "veer" && !NumberBehind(i, last))) && !(_items[i].Is("t:tube") && (_slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)) && !(rider && LineScan.IsLuggage(_items[i])))
             {
                 return true;
@@ -170,6 +175,14 @@ internal sealed partial class SetAside
         }
 
         return false;
+    }
+
+    /// <summary>"Roadster cover 37-590", "cover, 27 x 1 1/4": the old English word for a tyre, before its size.</summary>
+    private bool IsCoverOfRim(int i, int last)
+    {
+        int size = i + 1;
+        size += size < _items.Count && (_items[size].IsSign(',') || _items[size].IsSign(':')) ? 1 : 0;
+        return size + 1 < _items.Count && (size <= last || _items[i + 1].IsSign(',')) && _items[size].IsNumber && (_items[size + 1].IsSign('x') || _items[size + 1].IsSign('-')) && !(i > 0 && (_items[i - 1].Is("m:with") || _items[i - 1].IsTopic && !_items[i - 1].Is("t:tyre") && !_items[i - 1].Is("m:front") && !_items[i - 1].Is("m:rear") && !_items[i - 1].Is("n:colour")));
     }
 
     private bool NumberBehind(int i, int last)

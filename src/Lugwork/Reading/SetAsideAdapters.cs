@@ -31,6 +31,13 @@ internal sealed partial class SetAside
             return;
         }
 
+        if (_slot == Slot.BottomBracket && _items[adapter].Text == "reduced" && adapter < last && _items[adapter + 1].Is("m:to"))
+        {
+            // "PF30, cups reduced to a 24 mm spindle": what the bearings take.
+            Replace(adapter, "m:nothing");
+            return;
+        }
+
         int with = -1;
         for (int i = first; i < adapter; i++)
         {

@@ -62,7 +62,7 @@ internal static class SpelledFractions
 
             text = words++ == 0 ? tokens[i].Text : text + " " + tokens[i].Text;
             inch |= Array.IndexOf(Inches, tokens[i].Text) >= 0;
-            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (fraction is "3/8" or "5/16" && IsOfAxle(tokens, from)) || (paired && fraction.StartsWith("1-", StringComparison.Ordinal)) || IsBeforePitch(tokens, i + 1, fraction) || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
+            if (Phrases.TryGetValue(text, out string? fraction) && (inch || InchBehind(tokens, i + 1) || fraction == "9/16" || (fraction is "1/8" or "3/32" && from is > 1 and < 8 && tokens.Exists(t => t is { IsNumber: true, IsFraction: true, Value: 0.5m })) || (fraction is "3/8" or "5/16" && IsOfAxle(tokens, from)) || (paired && fraction.StartsWith("1-", StringComparison.Ordinal)) || IsBeforePitch(tokens, i + 1, fraction) || (fraction.StartsWith("1-", StringComparison.Ordinal) && i + 1 < tokens.Count && tokens[i + 1].Text is "steerer" or "straight" or "threadless" or "threaded" or "tapered") || (fraction.StartsWith("1-", StringComparison.Ordinal) && IsOfTaper(tokens))))
             {
                 best = (i + 1, fraction);
             }

@@ -46,7 +46,7 @@ internal static class TalkWords
         "year years yr yrs month months week weeks weekend weekends day days season seasons hour hours minute minutes summer summers winter winters ride rides outing outings times trips km kms kilometres kilometers miles mile quid pounds euros euro dollars bucks owner owners"
         + " jahr jahre jahren monat monate monaten woche wochen tag tage tagen saison saisons saisonen stunde stunden minuten sommer mal ausfahrten fahrten touren kilometer euro"
         + " an ans annee annees mois semaine semaines jour jours saison saisons heure heures fois sorties sortie kilometres euros"
-        + " ano anos mes meses semana semanas dia dias temporada temporadas hora horas vez veces salidas salida kilometros euros"
+        + " ano anos mes meses semana semanas dias temporada temporadas hora horas vez veces salidas salida kilometros euros"
         + " anno anni mese mesi settimana settimane giorno giorni stagione stagioni ora ore volta volte uscite uscita chilometri"
         + " jaar jaren maand maanden weken dag dagen seizoen seizoenen uur uren keer ritten ritjes rondjes tochten kilometer");
 

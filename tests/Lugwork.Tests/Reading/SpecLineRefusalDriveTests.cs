@@ -122,6 +122,17 @@ public sealed class SpecLineRefusalDriveTests
     [InlineData("dropper", "cavo dentro consumato")]
     [InlineData("dropper", "funda por dentro rota")]
     [InlineData("dropper", "kabel binnendoor versleten")]
+    [InlineData("rear wheel", "ruota libera: silenziosa, acciaio")]
+    [InlineData("rear wheel", "rueda libre silenciosa")]
+    [InlineData("front inner tube", "559-47/62/")]
+    [InlineData("front inner tube", "47/62-559/")]
+    [InlineData("rear tyre", "saddle cover 37-590")]
+    [InlineData("front brake lever", "lever, not for cantilever")]
+    [InlineData("front brake lever", "V-brake or cantilever lever")]
+    [InlineData("crankset", "cranks, chain 116 links")]
+    [InlineData("bottom bracket", "price reduced to 24 mm")]
+    [InlineData("front wheel", "26 650B")]
+    [InlineData("front rotor", "lieferzeit 30 dia")]
     public void What_is_said_of_something_else_gives_nothing(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 
