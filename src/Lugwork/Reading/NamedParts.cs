@@ -13,7 +13,7 @@ internal sealed record NamedParts(string Mates, string Itself, string Near)
     /// <summary>By the kind of part as build files have it. Words of the trade: common practice, no source.</summary>
     private static readonly FrozenDictionary<string, NamedParts> Table = new Dictionary<string, NamedParts>(StringComparer.Ordinal)
     {
-        ["frame"] = new("t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim", "t:frame", ""),
+        ["frame"] = new("t:frame t:post t:dropper t:seatclamp t:bb t:headset t:shock t:axle t:nuts t:hub t:brake t:caliper t:rotor t:tyre t:frontmech t:rearmech t:guidetabs t:chainring t:wheel t:rim", "t:frame", ""),
         ["fork"] = new("t:fork t:headset t:hub t:axle t:brake t:caliper t:rotor t:tyre t:wheel t:rim", "t:fork", ""),
         ["wheel"] = new("t:wheel t:hub t:rim t:axle t:freehub t:rotor t:brake", "t:wheel t:hub t:rim t:axle", "t:wheel t:hub t:rim t:axle t:nuts t:freehub t:rotor t:brake t:caliper t:cassette t:tyre t:tube t:rimtape t:valve t:frame t:fork"),
         ["tyre"] = new("t:tyre t:wheel", "t:tyre", "t:tyre t:wheel t:rim t:tube t:valve t:frame t:fork"),

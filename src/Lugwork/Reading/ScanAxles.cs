@@ -37,7 +37,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch" || (IsThickness(i) && Anywhere("t:pitch") >= 0);
+            bool topic = metric || axleSlot || TopicOf(i) is "t:axle" or "t:axlethread" or "t:thread" or "t:pitch" || (IsThickness(i) && Anywhere("t:pitch") >= 0) || IsPitchBehindHub(i);
             int pitch = topic ? PitchNear(i) : -1;
             pitch = pitch < 0 && metric ? _onlyPitch ??= OnlyPitch() : pitch;
             pitch = pitch >= 0 && Free(pitch) ? pitch : -1;
@@ -64,6 +64,25 @@ internal sealed partial class LineScan
     /// <summary>An axle that a times sign joins to the width of a hub, on a frame or a fork.</summary>
     private bool IsAxleByWidth(int i) =>
         (_slot == Slot.Frame || _slot == Slot.Fork) && ((Pair(i, out int second) && !InTriple(i) && IsHubWidth(_items[second].Value, _slot == Slot.Frame)) || (i >= 2 && Pair(i - 2, out _) && !InTriple(i - 2) && IsHubWidth(_items[i - 2].Value, _slot == Slot.Frame)));
+
+    /// <summary>"12 x 142, pitch 1.75": the pitch is the next figure behind the axle and its width, and no other part is named before it.</summary>
+    private bool IsPitchBehindHub(int i)
+    {
+        if (!IsAxleByWidth(i))
+        {
+            return false;
+        }
+
+        for (int j = (Pair(i, out int second) ? second : i) + 1; j < _items.Count && j <= i + Reach; j++)
+        {
+            if (_items[j].IsNumber || (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:pitch" or "t:thread" or "t:axle" or "t:axlethread")))
+            {
+                return _items[j].Value is 1 or 1.5m or 1.75m && !JoinsClosely(j);
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>3/8 in and 24 tpi, M10 and pitch 1: the turns or the pitch of a solid axle, apart from its size.</summary>
     private int SolidThread(int i)
@@ -108,7 +127,7 @@ internal sealed partial class LineScan
     {
         for (int j = Math.Max(1, i - Reach); j < _items.Count && j <= i + Reach; j++)
         {
-            if (j != i && Free(j) && _items[j].Value is 1 or 1.5m or 1.75m && ((j + 1 < _items.Count && _items[j].Places > 0 && _items[j].IsMillimetre && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:pitch") || _items[j + 1].Is("t:thread"))) || (_items[j - 1].Text == "p" && _items[j].Glued) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && (_items[j].Value != 1 || _items[j].Places > 0))))
+            if (j != i && Free(j) && !(j + 1 < _items.Count && _items[j + 1].IsSign('x')) && _items[j].Value is 1 or 1.5m or 1.75m && ((j + 1 < _items.Count && _items[j].Places > 0 && _items[j].IsMillimetre && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:pitch") || _items[j + 1].Is("t:thread"))) || (_items[j - 1].Text == "p" && (_items[j].Glued || (j == i + 3 && i > 0 && _items[i - 1].Text == "m"))) || TopicOf(j) is "t:pitch" || (Link(j) >= 0 && _items[Link(j)].Is("t:pitch")) || (TopicOf(j) is "t:thread" or "t:axlethread" && (_items[j].Value != 1 || _items[j].Places > 0))))
             {
                 return j;
             }

@@ -166,12 +166,16 @@ internal sealed partial class LineScan
             bool rotor = topic is "t:rotor" || (Clause(i, "t:rotor") && topic is not ("t:travel" or "t:axletocrown" or "t:insertion" or "t:fork" or "t:length"));
             bool mount = FindMark(i, "m:pm", 3) >= 0 || FindMark(i, "m:fm", 3) >= 0 || FindMark(i, "m:is", 3) >= 0;
             bool clears = topic == "t:tyre" && _items[Link(i)].Text == "clears" && IsNominalRotor(_items[i]);
-            if (HasMark(i, "m:max") && !IsRotorOfFork(i) && (topic is "t:brake" or "t:rotor" || rotor || ((topic.Length == 0 || clears) && mount)))
+            if ((HasMark(i, "m:max") || IsToFigure(i)) && !IsRotorOfFork(i) && (topic is "t:brake" or "t:rotor" || rotor || ((topic.Length == 0 || clears) && mount)))
             {
                 Length(field, i);
             }
         }
     }
+
+    /// <summary>"FM 140, rotors to 160": the rotor opens the clause, and the mount was told in the one before.</summary>
+    private bool IsToFigure(int i) =>
+        i > 2 && _items[i - 1].Text is "to" && _items[i - 2].Is("t:rotor") && _items[i - 2].Clause == _items[i].Clause && !(_items[i - 3].Clause == _items[i].Clause && _items[i - 3].Kind == SpecTokenKind.Word) && (FindMark(i, "m:pm", 1) >= 0 || FindMark(i, "m:fm", 1) >= 0 || FindMark(i, "m:is", 1) >= 0);
 
     /// <summary>"Forcella fino a 180 di disco": in a line of a frame the rotor of the other end.</summary>
     private bool IsRotorOfFork(int i) =>

@@ -77,9 +77,9 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("mostForkTravel"); i++)
         {
             bool crowns = Values.TryGetValue("forkCrowns", out LineFinding? crown) && FigureCount == 1 && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 80 and <= 220 } && _items[i].Value % 10 == 0 && !JoinsClosely(i) && (LimitBeside(i) == "m:max" || (i + 2 < _items.Count && _items[i + 1].Is("t:fork") && _items[i + 2].Is("m:max") && _items[i + 2].Clause == _items[i].Clause)) && Math.Abs(_items[i].Clause - _items[crown.First].Clause) <= 1 && IsForkAlone(i) && !IsSizeOfOther(i);
-            if (crowns && (TopicOf(i) is "t:fork" || _items[i].Clause == _items[crown!.First].Clause))
+            if (crowns && (TopicOf(i) is "t:fork" || _items[i].Clause == _items[crown!.First].Clause || Clause(i, "t:fork") || IsLineOfCrowns()))
             {
-                // "Single crown forks up to 150", "forcella fino a 150, solo monopiastra".
+                // "Single crown forks up to 150", "forcella fino a 150, solo monopiastra", "dual crown OK, 200 mm max".
                 Length("mostForkTravel", i);
             }
             else if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Value: >= 80 and <= 220 } && TopicOf(i) is "t:fork" && _items[Link(i)].Clause == _items[i].Clause && !JoinsClosely(i) && LimitOf(i) == "m:max" && HasMark(i, "m:max") && IsForkAlone(i) && !IsSizeOfOther(i))
@@ -88,6 +88,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>Nothing in the line but the crowns, one figure and its limit.</summary>
+    private bool IsLineOfCrowns() =>
+        _items.TrueForAll(o => o.Kind != SpecTokenKind.Word || o.Terms.Any(t => t is "v:CrownsAllowed=dual" or "v:CrownsAllowed=single" or "v:CrownType=dual" or "v:CrownType=single" or "m:max" or "m:front" or "t:fork" or "t:frame") || IsSmallWord(o.Text) || IsLeave(o.Text));
 
     private bool IsForkAlone(int i)
     {

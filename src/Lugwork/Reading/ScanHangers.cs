@@ -9,7 +9,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool metric = i > 0 && _items[i - 1].Text == "m" && _items[i].Glued;
-            bool hanger = Clause(i, "t:hanger") || Clause(i, "t:rearmech");
+            bool hanger = Clause(i, "t:hanger") || Clause(i, "t:rearmech") || IsBehindHanger(i);
             if (Pair(i, out int second) && _items[i].Value == 10 && _items[second].Value is 1 or 26 && (metric || hanger))
             {
                 if (second + 2 < _items.Count && _items[second].Value == 1 && IsPitchWord(_items[second + 1]) && _items[second + 2] is { IsNumber: true, Value: not 1 })
@@ -32,6 +32,10 @@ internal sealed partial class LineScan
             }
         }
     }
+
+    /// <summary>"Gear hanger, tapped 10 mm x 26 tpi": the clause before names the hanger, and this one nothing.</summary>
+    private bool IsBehindHanger(int i) =>
+        _items[i] is { IsNumber: true, Value: 10 } && Clauses(_items[i].Clause - 1).Any(o => o.Is("t:hanger")) && !Clauses(_items[i].Clause).Any(o => o.IsTopic && TopicIn(o) is not ("t:thread" or "t:pitch"));
 
     /// <summary>"M10, pitch 1", "10 mm, 26 tpi": the pitch or the turns of a hanger apart from its size, behind it; -1 where none stands there.</summary>
     private int HangerPitch(int i)

@@ -76,7 +76,7 @@ internal sealed partial class LineScan
                 return Free(j) && item.IsMillimetre && !item.IsFraction && IsHubWidth(item.Value, rear) && !Joins(j) && !OtherEnd(j, rear) && !IsTravelOfFork(j) && IsWidthOfHub(axle, j, rear) ? j : -1;
             }
 
-            if (item.Kind == SpecTokenKind.Sign ? !item.IsSign('-') && !item.IsSign('(') && !item.IsSign(')') : (item.IsTopic && !IsHubWord(TopicIn(item))) || item.Is("m:or") || item.Is("m:not") || item.Is("m:adapt") || item.Is("m:max") || item.Is("m:min") || item.Is("m:to") || item.Is(rear ? "m:front" : "m:rear") || item.Terms.Any(t => t[0] is 'v' or 'd'))
+            if (item.Kind == SpecTokenKind.Sign ? !item.IsSign('-') && !item.IsSign('(') && !item.IsSign(')') : (item.IsTopic && !IsOfHub(item)) || item.Is("m:or") || item.Is("m:not") || item.Is("m:adapt") || item.Is("m:max") || item.Is("m:min") || item.Is("m:to") || item.Is(rear ? "m:front" : "m:rear") || item.Terms.Any(t => t[0] is 'v' or 'd'))
             {
                 return -1;
             }
@@ -84,6 +84,9 @@ internal sealed partial class LineScan
 
         return -1;
     }
+
+    /// <summary>A word for the hub or its end; the name of the rear triangle is one of the stays too, which are never as short as a hub.</summary>
+    private static bool IsOfHub(SpecItem item) => item.Is("m:chainstay") || IsHubWord(TopicIn(item));
 
     /// <summary>Nothing beside the figure says that it is of another thing; on a fork, where travel is as long, a word says that it is the width.</summary>
     private bool IsWidthOfHub(int axle, int width, bool rear)
@@ -100,12 +103,12 @@ internal sealed partial class LineScan
 
         foreach (int j in (ReadOnlySpan<int>)[width - 1, width + 1])
         {
-            if (j >= 0 && j < _items.Count && _items[j].Clause == _items[width].Clause && !_items[j].IsNumber && ((_items[j].IsTopic && !IsHubWord(TopicIn(_items[j]))) || _items[j].Is("m:pm") || _items[j].Is("m:fm") || _items[j].Terms.Any(t => t[0] is 'v' or 'd')))
+            if (j >= 0 && j < _items.Count && _items[j].Clause == _items[width].Clause && !_items[j].IsNumber && ((_items[j].IsTopic && !IsOfHub(_items[j])) || _items[j].Is("m:pm") || _items[j].Is("m:fm") || _items[j].Terms.Any(t => t[0] is 'v' or 'd')))
             {
                 return false;
             }
         }
 
-        return said || topic.Length == 0 || IsHubWord(topic) || _items[Link(width)].Clause != _items[width].Clause;
+        return said || topic.Length == 0 || IsOfHub(_items[Link(width)]) || _items[Link(width)].Clause != _items[width].Clause;
     }
 }

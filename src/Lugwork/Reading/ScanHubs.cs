@@ -98,6 +98,7 @@ internal sealed partial class LineScan
         int thru = Near(first, last, "m:thru");
         int thruBolt = axle is 12 or 15 or 20 ? -1 : Near(first, last, "m:thrubolt");
         int nutted = Near(first, last, "m:nutted");
+        nutted = nutted >= 0 && axle is 12 or 15 or 20 && _items[nutted].Is("t:nuts") ? -1 : nutted;
         int super = Near(first, last, "m:superboost");
         int boost = Near(first, last, "m:boost");
         int road = boost > 0 && _items[boost - 1].Is("m:road") ? boost - 1 : boost >= 0 && boost + 1 < _items.Count && _items[boost + 1].Is("m:road") && !(boost + 2 < _items.Count && _items[boost + 2].IsTopic) ? boost + 1 : -1;

@@ -127,8 +127,10 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool into = i + 1 < _items.Count && _items[i].Text is "goes" or "go" or "slides" && (_items[i].IsFraction || _items[i + 1].Text is "in" or "into");
-            bool tube = i > 0 && _items[i].Is("t:seattube") && (_items[i - 1].Text is "in" or "im" or "ins" or "dans" or "nel" or "into" || (i > 1 && _items[i - 1].Text is "de" or "het" or "the" or "das" or "le" or "el" or "il" && _items[i - 2].Text is "in" or "into" or "dans" or "en"));
-            if (into || tube || IsGoingIn(_items[i]))
+            // "Post in the frame: 90 min, 250 max".
+            bool frame = i > 0 && _items[i].Text is "frame" or "tube" or "cadre" or "telaio" && Clauses(_items[i].Clause).Any(IsPostWord);
+            bool tube = i > 0 && (_items[i].Is("t:seattube") || frame) && (_items[i - 1].Text is "in" or "im" or "ins" or "dans" or "nel" or "into" || (i > 1 && _items[i - 1].Text is "de" or "het" or "the" or "das" or "le" or "el" or "il" && _items[i - 2].Text is "in" or "into" or "dans" or "en"));
+            if (into || tube || IsGoingIn(_items[i]) || (_items[i].Is("v:DropperRouting=internal") && _items[i].Text is "im" or "in" or "dans" or "nel" or "en" && i > 0 && IsPostWord(_items[i - 1]) && Anywhere("m:min") >= 0))
             {
                 return true;
             }

@@ -14,7 +14,7 @@ internal sealed partial class LineScan
         int size = -1;
         for (int j = Math.Max(0, mark - Reach); j < _items.Count && j <= mark + Reach; j++)
         {
-            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) > 1 || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && !IsMadeFor(j) && FigureCount > 1))
+            if (!_items[j].IsNumber || Math.Abs(_items[j].Clause - _items[mark].Clause) is var apart && (apart > 2 || (apart == 2 && !IsOfMountOnly((_items[j].Clause + _items[mark].Clause) / 2, j, mark))) || (_items[j].Clause != _items[mark].Clause && !Clause(j, "t:rotor") && !IsMadeFor(j) && FigureCount > 1))
             {
                 continue;
             }

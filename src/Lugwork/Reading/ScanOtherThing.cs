@@ -74,6 +74,7 @@ internal sealed partial class LineScan
             sprung |= item.Is("t:travel") || item.Text.StartsWith("feder", StringComparison.Ordinal) || WordLists.ScanOtherThingIsSizeOfOther.Contains(item.Text);
         }
 
-        return !sprung && _items[i].Value is 140 or 160 or 180 or 183 or 200 or 203 or 220 or 223;
+        // What the frame says of crowns is about a fork that is sprung; a round travel beside it is no rotor.
+        return !sprung && (_items[i].Value is 183 or 203 or 220 or 223 || (_items[i].Value is 140 or 160 or 180 or 200 && (!Values.ContainsKey("forkCrowns") || Anywhere("t:rotor") >= 0 || Anywhere("t:brake") >= 0)));
     }
 }

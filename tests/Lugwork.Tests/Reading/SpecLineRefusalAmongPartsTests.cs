@@ -6,6 +6,12 @@ namespace Lugwork.Tests.Reading;
 public sealed class SpecLineRefusalAmongPartsTests
 {
     [Theory]
+    [InlineData("frame", "12x148 pas 1x12", "rearAxleThread")]
+    [InlineData("frame", "12x148, hanger M10, pitch 1.0", "rearAxleThread")]
+    [InlineData("frame", "Stütze im Rahmen, max 110", "mostInsertion")]
+    [InlineData("frame", "hanger, axle 10 mm x 26 tpi", "hanger")]
+    [InlineData("frame", "carro posteriore 140 mm di corsa, sgancio rapido", "rear")]
+    [InlineData("frame", "dual crown fork, rotor max 200", "mostForkTravel")]
     [InlineData("fork", "eje pasante de 15 y 100 de recorrido, post mount 180", "front")]
     [InlineData("fork", "perno passante da 15 e 100 di escursione", "front")]
     [InlineData("fork", "axe de 15 et 110 de débattement", "front")]
