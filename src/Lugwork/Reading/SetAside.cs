@@ -292,15 +292,17 @@ internal sealed partial class SetAside
     {
         for (int i = first; i < last; i++)
         {
-            int figure = i + 1 < last && _items[i + 1].Text is "di" or "de" or "que" or "als" or "dan" or "than" ? i + 2 : i + 1;
-            bool over = _items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction) || (_items[i].Is("m:max") && _items[i].Is("t:rotor") && figure == i + 2);
+            int than = i + 2 < last && (_items[i + 1].Is("t:rotor") || _items[i + 1].Is("t:tyre") || _items[i + 1].Is("t:chainring")) ? i + 1 : i;
+            int figure = than + 1 < last && _items[than + 1].Text is "di" or "de" or "que" or "als" or "dan" or "than" ? than + 2 : i + 1;
+            bool over = _items[i].Is("m:over") || (_items[i].Is("m:min") && _items[i].IsFraction) || (_items[i].Is("m:max") && _items[i].Is("t:rotor") && figure == i + 2)
+                || (than > i && figure == than + 2 && _items[i].Text is "grotere" or "grossere" or "bigger" or "larger");
             if (!over || !_items[figure].IsNumber)
             {
                 continue;
             }
 
             int at = figure + 1;
-            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
+            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Is("m:rear") || _items[at].Is("m:front") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
             {
                 at++;
             }
