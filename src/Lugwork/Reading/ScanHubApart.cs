@@ -92,7 +92,7 @@ internal sealed partial class LineScan
     /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel. "110er Gabel mit 15 mm Steckachse": 110 without its unit is the hub of such an axle.</summary>
     private bool IsTravelOfFork(int i)
     {
-        if (_items[i] is { Value: 110, Unit: "" } && Anywhere("m:thru") >= 0 && Anywhere("t:travel") < 0)
+        if (_items[i] is { Value: 110, Unit: "" } && Anywhere("m:thru") >= 0 && Anywhere("t:travel") < 0 && _items.Exists(o => o is { IsNumber: true, Value: 15 }))
         {
             return false;
         }

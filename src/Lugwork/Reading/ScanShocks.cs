@@ -71,7 +71,7 @@ internal sealed partial class LineScan
         {
             // "8,5er mit 2,5" Hub": the one other figure, of inches as the stroke.
             length = _items.FindIndex(o => o != _items[stroke] && o is { IsNumber: true, Used: false, Unit: "" or "in", Value: >= 5 and <= 11 });
-            length = length >= 0 && _items.Count(o => o.IsNumber) == 2 && !JoinsClosely(length) && TopicOf(length) is "" or "t:shock" or "t:stroke" ? length : -1;
+            length = length >= 0 && _items.Count(o => o.IsNumber) == 2 && !JoinsClosely(length) && (_items[length].UnitWord == "er" || _items[length].IsInch) && TopicOf(length) is "" or "t:shock" or "t:stroke" ? length : -1;
         }
 
         if (length >= 0 && stroke >= 0 && _items[length].Value < 12 == _items[stroke].Value < 12)
