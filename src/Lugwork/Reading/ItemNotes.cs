@@ -106,7 +106,7 @@ internal static class ItemNotes
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause };
             }
         }
-        else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && (items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal) || items[i + 1].Is("t:bar") || items[i + 1].Is("t:stem") || items[i + 1].Is("t:post")))
+        else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && (items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal) || items[i + 1].Is("t:bar") || items[i + 1].Is("t:stem")))
         {
             items[i] = Word(items[i], "m:nothing");
         }

@@ -36,6 +36,9 @@ public sealed class SpecLineRefusalRowFormsTests
     [InlineData("frame", "sticker says 31.6 but it takes 27.2", "seatTube")]
     [InlineData("seatpost", "28.8 mm, titanium, 350", "length")]
     [InlineData("rear tyre", "copertoncino 28-622", "hold")]
+    [InlineData("frame", "old post 27.2", "seatTube")]
+    [InlineData("rear wheel", "HG body, takes 11 speed, I had a 10 speed cassette", "body")]
+    [InlineData("frame", "measured with calipers 27, so 27.2?", "seatTube")]
     public void What_is_in_doubt_is_not_read(string slot, string text, string field) =>
         Assert.DoesNotContain(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values, v => v.Field == field);
 }
