@@ -444,6 +444,14 @@ internal static class ItemCutter
             return at + 1;
         }
 
+        // "Flat mount for 160s", "170s in silver": discs or cranks of that size.
+        if (at < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "s", Glued: true } && number.Value is 140 or 160 or 180 or 203 or 165 or 170 or 172.5m or 175)
+        {
+            number.Unit = "mm";
+            number.End = tokens[at].End;
+            return at + 1;
+        }
+
         // "24er Welle": no wheel where a word for a spindle stands behind.
         if (at + 1 < tokens.Count && tokens[at] is { Kind: SpecTokenKind.Word, Text: "er", Glued: true } && number.Value is 20 or 24 && IsSpindle(tokens, at + 1, vocabulary))
         {

@@ -87,7 +87,8 @@ internal static class ItemNotes
     /// <summary>"Voor de remklauw", "achter voor schijfrem": before an article, or behind the rear and before a part, the Dutch word says for what and no end. "Plain old BSA": before a name the English word is no spacing.</summary>
     private static void Small(List<SpecItem> items, int i)
     {
-        if (i + 1 >= items.Count || items[i + 1].Kind != SpecTokenKind.Word || items[i].IsFraction)
+        bool compound = i > 0 && i + 1 < items.Count && items[i].Text == "voor" && items[i + 1].IsNumber && items[i - 1] is { Text.Length: > 9, Clause: int clause } && clause == items[i].Clause && items[i - 1].Text.StartsWith("achter", StringComparison.Ordinal);
+        if (i + 1 >= items.Count || (items[i + 1].Kind != SpecTokenKind.Word && !compound) || items[i].IsFraction)
         {
             return;
         }
@@ -100,12 +101,12 @@ internal static class ItemNotes
                 rear |= items[j].Is("m:rear") || items[j].Text.StartsWith("achter", StringComparison.Ordinal);
             }
 
-            if (items[i + 1].Text is "de" or "het" or "een" || (rear && items[i + 1].IsTopic))
+            if (items[i + 1].Text is "de" or "het" or "een" || compound || (rear && (items[i + 1].IsTopic || items[i + 1].Is("m:thru"))))
             {
                 items[i] = new() { Kind = SpecTokenKind.Word, Text = items[i].Text, Start = items[i].Start, End = items[i].End, Glued = items[i].Glued, Clause = items[i].Clause };
             }
         }
-        else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal))
+        else if (items[i].Text == "old" && items[i].Is("t:spacing") && !items[i + 1].Terms.IsEmpty && (items[i + 1].Terms[0].StartsWith("v:Shell", StringComparison.Ordinal) || items[i + 1].Is("t:bar") || items[i + 1].Is("t:stem")))
         {
             items[i] = Word(items[i], "m:nothing");
         }

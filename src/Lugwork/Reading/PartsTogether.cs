@@ -100,6 +100,11 @@ internal static class PartsTogether
         clause.Count is > 2 and < 12 && (clause[0].Is("m:front") || clause[0].Is("m:rear")) && !LineScan.IsPart(clause[0]) && clause.Exists(i => i.IsNumber)
         && clause.FindAll(LineScan.IsPart) is [{ } part] && part.Is("t:tyre") && !clause.Exists(Changes);
 
+    /// <summary>"31.6 x 400 seatpost", "34.9 Sattelklemme": nothing but the size, and the post or the collar behind it.</summary>
+    public static bool EndsBehindSize(List<SpecItem> clause) =>
+        clause.Count is > 1 and < 7 && clause[0].IsNumber && (clause[^1].Is("t:post") || clause[^1].Is("t:seatclamp"))
+        && clause.FindIndex(i => !(i.IsNumber && i.IsMillimetre) && !i.IsSign('x') && !i.IsSign('-')) == clause.Count - 1;
+
     private static bool Changes(SpecItem item) =>
         item.Is("m:or") || item.Is("m:not") || item.Is("m:adapt") || item.Is("m:max") || item.Is("m:min") || item.Is("t:steerer") || item.Is("m:quill") || item.Terms.Any(t => t.StartsWith("d:", StringComparison.Ordinal));
 

@@ -28,6 +28,18 @@ internal static class PlacedWords
                 case "pen" when items[i].Terms.IsEmpty && IsPostByLetter(items, i):
                     items[i] = Word(items[i], "t:post");
                     break;
+                case "hueco" when i > 0 && items[i - 1].Text == "eje":
+                    // "Eje hueco": a hollow axle, and no room for a tyre.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "corsa" when i > 0 && items[i - 1].Kind == SpecTokenKind.Word && WordLists.PlacedWordsIsOfRoad.Contains(items[i - 1].Text) && !(i + 1 < items.Count && items[i + 1].IsNumber && items.Exists(o => o.Is("t:shock"))):
+                    // "Mozzo corsa da 130": of a road bicycle, and no travel.
+                    items[i] = Word(items[i], "m:road");
+                    break;
+                case "viaje" when i > 1 && items[i - 1].Text == "de" && items[i - 2] is { IsNumber: true, Unit: "" or "mm", IsFraction: false, Value: >= 60 and <= 220 }:
+                    // "120 de viaje": the travel of a fork, behind its figure.
+                    items[i] = Word(items[i], "t:travel");
+                    break;
                 case "post" when IsPostOfBrake(items, i):
                     items[i] = Word(items[i], "m:pm");
                     break;
@@ -99,6 +111,22 @@ internal static class PlacedWords
             {
                 items[i] = Word(items[i], "m:nothing");
                 items[cups] = Word(items[cups], "m:nothing");
+            }
+        }
+    }
+
+    /// <summary>"31.6er mit 150 Hub": on a post the German word behind a figure is how far it drops. "Telaio 7x9": on a saddle the Italian word is of its rails.</summary>
+    public static void MendSeat(List<SpecItem> items, bool saddle)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            if (saddle && items[i] is { Kind: SpecTokenKind.Word, Text: "telaio" })
+            {
+                items[i] = Word(items[i], "t:rails");
+            }
+            else if (!saddle && i > 0 && items[i] is { Kind: SpecTokenKind.Word, Text: "hub" } && items[i - 1].IsNumber)
+            {
+                items[i] = Word(items[i], "n:reach");
             }
         }
     }

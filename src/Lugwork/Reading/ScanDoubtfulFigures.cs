@@ -81,7 +81,7 @@ internal sealed partial class LineScan
     {
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "er" })
         {
-            return _items[i].Unit != "teeth" && !(i + 2 < _items.Count && _items[i].Value is 20 or 24 or 26 && _items[i + 2].Text is "gewinde" or "gewinden" or "draad" && (type.EndsWith("Thread", StringComparison.Ordinal) || type == "ShellFamily")) && _items[i].Value is not (29 or 26 or 27.5m) && !IsSeat(_items[i].Value);
+            return _items[i].Unit != "teeth" && !(i + 2 < _items.Count && _items[i].Value is 20 or 24 or 26 && _items[i + 2].Text is "gewinde" or "gewinden" or "draad" && (type.EndsWith("Thread", StringComparison.Ordinal) || type == "ShellFamily")) && _items[i].Value is not (29 or 26 or 27.5m) && !(_items[i].Value == 700 && type == nameof(Tyres.TyreSize)) && !IsSeat(_items[i].Value);
         }
 
         if (i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "e" or "y" or "a" or "o" } letter && !_items[i].IsFraction && _items[i].Value is not (700 or 650) && !(letter.Text == "a" && (_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && i >= 2 && _items[i - 1].IsSign('x')))

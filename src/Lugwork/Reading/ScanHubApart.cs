@@ -89,9 +89,14 @@ internal sealed partial class LineScan
     private bool IsLengthOfAxle(int i) =>
         (TopicOf(i) is "t:length" or "t:axlelength" || HasMark(i, "t:length")) && (Clause(i, "t:axle") || Clause(i, "m:thru")) && Anywhere("t:hub") < 0 && Anywhere("t:spacing") < 0 && Anywhere("m:boost") < 0;
 
-    /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel.</summary>
+    /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel. "110er Gabel mit 15 mm Steckachse": 110 without its unit is the hub of such an axle.</summary>
     private bool IsTravelOfFork(int i)
     {
+        if (_items[i] is { Value: 110, Unit: "" } && Anywhere("m:thru") >= 0 && Anywhere("t:travel") < 0 && _items.Exists(o => o is { IsNumber: true, Value: 15 }))
+        {
+            return false;
+        }
+
         for (int j = i + 1; j < _items.Count && j <= i + 2 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
         {
             if (_items[j].Is("t:fork"))

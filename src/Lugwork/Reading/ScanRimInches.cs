@@ -28,7 +28,7 @@ internal sealed partial class LineScan
             found = i;
         }
 
-        string seat = found < 0 ? "" : _items[found].Value switch { 29 => "622", 27.5m => "584", _ => "" };
+        string seat = found < 0 ? "" : _items[found].Value switch { 29 or 700 => "622", 27.5m => "584", _ => "" };
         if (seat.Length > 0 && Doubts.TrueForAll(d => d.Keys.Contains(seat)))
         {
             Doubts.Clear();

@@ -40,8 +40,10 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool ofBolt = _items[i].Value is 6 or 8 or 10 && (IsBoltWord(i + 1) || IsBoltWord(i - 1) || (i > 1 && _items[i - 1].IsSign(':') && IsBoltWord(i - 2)));
+            bool ofBolt = _items[i].Value is 6 or 8 or 10 && (IsBoltWord(i + 1) || IsBoltWord(i - 1) || (i > 1 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "da" or "de" or "of" or "von" or "van") && IsBoltWord(i - 2)));
             bool ofWidth = _items[i].Value is >= 12 and <= 70 && ((i + 1 < _items.Count && _items[i + 1].Is("n:width")) || (i > 0 && _items[i - 1].Is("n:width")) || (i > 1 && _items[i - 1].IsSign(':') && _items[i - 2].Is("n:width")));
+            // "Distanziali da 22.2 con bullone da 8": right behind the hardware.
+            ofWidth |= !ofBolt && _items[i].Value is >= 12 and <= 70 && (_items[Math.Max(0, i - 1)].Is("t:hardware") || (i > 1 && _items[i - 1].Text is "da" or "de" or "of" or "von" or "van" && _items[i - 2].Is("t:hardware")));
             if ((ofBolt && bolt >= 0) || (ofWidth && width >= 0))
             {
                 return;

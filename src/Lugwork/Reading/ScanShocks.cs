@@ -67,6 +67,13 @@ internal sealed partial class LineScan
             length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
+        if (length < 0 && stroke >= 0 && _items[stroke].Value < 4 && _slot == Slot.Shock)
+        {
+            // "8,5er mit 2,5" Hub": the one other figure, of inches as the stroke.
+            length = _items.FindIndex(o => o != _items[stroke] && o is { IsNumber: true, Used: false, Unit: "" or "in", Value: >= 5 and <= 11 });
+            length = length >= 0 && _items.Count(o => o.IsNumber) == 2 && !JoinsClosely(length) && (_items[length].UnitWord == "er" || _items[length].IsInch) && TopicOf(length) is "" or "t:shock" or "t:stroke" ? length : -1;
+        }
+
         if (length >= 0 && stroke >= 0 && _items[length].Value < 12 == _items[stroke].Value < 12)
         {
             bool trunnion = Anywhere("m:trunnion") >= 0;

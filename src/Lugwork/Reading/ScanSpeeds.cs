@@ -158,6 +158,11 @@ internal sealed partial class LineScan
                     return true;
                 }
             }
+            else if (_items[j].Is("t:cassette") && _items[j - 1].UnitWord == "er")
+            {
+                // "8er, 9er und 10er Kassetten".
+                return true;
+            }
             else if (!(_items[j].IsSign('-') || _items[j].IsSign('/') || _items[j].IsSign(',') || _items[j].Is("m:to") || _items[j].Is("m:and") || _items[j].Is("m:or") || _items[j].Text == "bis" || _items[j].Text == "tot" || _items[j].Text == "hasta"))
             {
                 return false;

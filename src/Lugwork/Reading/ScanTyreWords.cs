@@ -148,6 +148,7 @@ internal sealed partial class LineScan
             }
 
             bool named = _items[i].Value is 700 or 650 && Label(i, out int last, out string text) && last > i && text is "700C" or "650B";
+            named |= _items[i] is { Value: 700, Unit: "" } && IsRimOfRoad(i) && _items.Exists(o => o is { IsNumber: true, Unit: "", Value: >= 18 and <= 70 } && IsFrenchWidth(_items.IndexOf(o)));
             if (seat < 0 && (named || (_items[i].Value >= 300 && IsSeat(_items[i].Value))))
             {
                 seat = i;
@@ -175,6 +176,21 @@ internal sealed partial class LineScan
             _items[seat].Used = true;
         }
     }
+
+    /// <summary>"700er Mantel, 47C", "pneu de 700, section 32": a width by its letter or its word, which a bare 700 is the rim of.</summary>
+    private bool IsFrenchWidth(int i) =>
+        (i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" }) || IsTyreWidthWord(i - 1) || (i > 1 && _items[i - 1].Text is "de" or "di" or "da" or "van" && IsTyreWidthWord(i - 2));
+
+    /// <summary>"700er Mantel", "pneu de 700", "op 700 maat": against a word for the tyre or the rim, or behind one that leads to it.</summary>
+    private bool IsRimOfRoad(int i)
+    {
+        int behind = i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "er" } ? i + 2 : i + 1;
+        int before = i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" ? i - 2 : i - 1;
+        bool open = behind >= _items.Count || _items[behind].Kind == SpecTokenKind.Sign || _items[behind].Is("n:size");
+        return (behind < _items.Count && IsTyreOrRim(behind)) || (open && before >= 0 && (IsTyreOrRim(before) || WordLists.ScanTyreWordsLeadsToSeat.Contains(_items[before].Text)));
+    }
+
+    private bool IsTyreOrRim(int i) => _items[i].Kind == SpecTokenKind.Word && (_items[i].Is("t:tyre") || _items[i].Is("t:rim") || _items[i].Is("t:wheel"));
 
     /// <summary>"Aro 622, ancho 25": how wide a rim is, and no tyre.</summary>
     private bool IsOfRimAlone() =>
@@ -230,7 +246,7 @@ internal sealed partial class LineScan
             return false;
         }
 
-        if ((i + 1 < _items.Count && (_items[i + 1].Is("n:width") || _items[i + 1].Is("t:tyre"))) || LeadsToSeat(i))
+        if (IsFrenchWidth(i) || (i + 1 < _items.Count && (_items[i + 1].Is("n:width") || _items[i + 1].Is("t:tyre"))) || LeadsToSeat(i))
         {
             return true;
         }

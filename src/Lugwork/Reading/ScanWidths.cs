@@ -76,7 +76,7 @@ internal sealed partial class LineScan
             bool said = topic is "t:spacing" or "t:hub" or "t:axle" or "t:axlestandard" && !(of > i && IsAndBetween(i, of) && !IsHubWidth(item.Value, rear));
             int mark = HubMark(i);
             bool boost = (i > 0 && (_items[i - 1].Is("m:boost") || _items[i - 1].Is("m:superboost"))) || (i + 1 < _items.Count && (_items[i + 1].Is("m:boost") || _items[i + 1].Is("m:superboost")));
-            bool ours = (of < 0 || (_items[of].Clause != item.Clause && (topic is "t:rim" or "t:freehub" || (topic is "t:rotor" && item.Value is not (140 or 160 or 180 or 200))))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal) || (topic is "n:offset" && of > i) || IsBeyondAnd(i, of, rear) || IsOfEndHere(i, of, rear) || IsHeldAlone(i, of) || (rear && mark >= 0 && _items[of].Is("m:chainstay") && (HasMark(i, "m:rear") || _items[of].Text is "carro")) || (topic is "t:hanger" && mark >= 0 && _items[of].Text is "patte" or "pat" or "patilla" or "forcellino" or "pad");
+            bool ours = (of < 0 || (_items[of].Clause != item.Clause && (topic is "t:rim" or "t:freehub" or "t:thread" or "t:beadseat" || (topic is "t:rotor" && item.Value is not (140 or 160 or 180 or 200))))) || topic is "" or "t:frame" or "t:fork" or "t:wheel" || said || topic.StartsWith("n:width", StringComparison.Ordinal) || (topic is "n:offset" && of > i) || IsBeyondAnd(i, of, rear) || IsOfEndHere(i, of, rear) || IsHeldAlone(i, of) || (rear && mark >= 0 && _items[of].Is("m:chainstay") && (HasMark(i, "m:rear") || _items[of].Text is "carro")) || (topic is "t:hanger" && mark >= 0 && _items[of].Text is "patte" or "pat" or "patilla" or "forcellino" or "pad");
             bool trial = rear && item.Value == 116 && HasMark(i, "m:rear") && Anywhere("m:trial") >= 0 && (of < 0 || _items[of].Clause != item.Clause);
             if (!said && !boost && !trial && !(mark >= 0 && ours))
             {
@@ -92,7 +92,7 @@ internal sealed partial class LineScan
             if (!IsHubWidth(item.Value, rear))
             {
                 // A width of no hub is refused only where the words leave no doubt that it is one; an axle has lengths too.
-                if (topic is "t:spacing" || (topic is "t:hub" && item.Unit == "mm"))
+                if ((topic is "t:spacing" && !Clause(i, "t:shock")) || (topic is "t:hub" && item.Unit == "mm"))
                 {
                     Refuse(field, i, i, "no hub of this end has this width");
                 }

@@ -16,7 +16,7 @@ internal sealed partial class SetAside
             }
 
             int at = figure + 1;
-            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
+            while (at < last && (_items[at].IsNumber || (_items[at].Kind == SpecTokenKind.Sign && _items[at].Glued) || _items[at].Is("t:rotor") || _items[at].Is("m:rear") || _items[at].Is("m:front") || _items[at].Text is "de" or "di" or "mm" or "will" or "can" or "do"))
             {
                 at++;
             }

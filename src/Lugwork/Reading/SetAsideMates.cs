@@ -54,6 +54,18 @@ internal sealed partial class SetAside
             return NamesSeat(first, last);
         }
 
+        if (_slot == Slot.RearWheel && item.Is("t:cassette") && Any(first, last, "t:thread") && _items.FindIndex(first, last - first + 1, i => i is { IsNumber: true, Value: 24 }) > 0)
+        {
+            // "Rosca para piñón 1.375 x 24": the thread that it goes on.
+            return true;
+        }
+
+        if (_slot == Slot.RearWheel && item.Is("t:cassette") && first > 0 && Any(Math.Max(0, first - 8), first, "m:hg") && _items.FindIndex(Math.Max(0, first - 5), Math.Min(first, 5) + 1, IsTaking) >= 0)
+        {
+            // "HG body, takes 8, 9 and 10 speed cassettes".
+            return true;
+        }
+
         return _slot == Slot.RearWheel && item.Is("t:cassette") && (Any(first, last, "m:hg") || Any(first, last, "m:eightspline") || HasBody(first, last))
             && (IsFor(_items[first]) || IsTaking(_items[first]) || (first < last && (IsFor(_items[first + 1]) || IsTaking(_items[first + 1]))) || IsOfAnyCassette(item, first, last));
     }

@@ -81,6 +81,10 @@ public sealed class SpecLine
         {
             PlacedWords.MendEnds(items);
         }
+        else if (hint == Slot.Saddle || hint == Slot.Seatpost || hint == Slot.Dropper)
+        {
+            PlacedWords.MendSeat(items, hint == Slot.Saddle);
+        }
 
         if (tooMuch)
         {

@@ -38,7 +38,7 @@ internal static class SpecParts
 
             // A piece starts with the name of its part, and has a figure or another word that says something of it.
             List<SpecItem> clause = items.GetRange(start, last - start + 1);
-            bool named = Heads(clause) || PartsTogether.EndsInPart(clause);
+            bool named = Heads(clause) || PartsTogether.EndsInPart(clause) || PartsTogether.EndsBehindSize(clause);
             if (PartsTogether.BarWithStem(clause) is >= 0 and int both && slots.Add(Slot.Handlebar) && slots.Add(Slot.Stem))
             {
                 parts.Add(new(Slot.Handlebar, clause[both].Start, clause[both].End, "clamp"));
@@ -97,7 +97,7 @@ internal static class SpecParts
         for (int i = first + 2; i < last && last - first <= LongestPiece; i++)
         {
             bool joins = WordLists.SpecPartsJoinedPart.Contains(items[i].Text) && !items[i].IsFraction;
-            if (joins && Heads(items.GetRange(first, i - first)) && Heads(items.GetRange(i + 1, last - i))
+            if (joins && HeadsOrEnds(items.GetRange(first, i - first)) && HeadsOrEnds(items.GetRange(i + 1, last - i))
                 && SlotFinder.Of(items.GetRange(first, i - first)) is { } one && SlotFinder.Of(items.GetRange(i + 1, last - i)) is { } other && one != other)
             {
                 return i - 1;
@@ -148,6 +148,8 @@ internal static class SpecParts
     private static bool TakesIt(Slot slot, List<SpecItem> clause) =>
         (slot == Slot.RearWheel && clause.Exists(SlotFinder.IsCassetteOfBody)) ||
         (slot == Slot.Frame || slot == Slot.Fork || slot == Slot.FrontWheel || slot == Slot.RearWheel) && clause.Exists(i => LineScan.IsPart(i) && LineScan.IsMate(i, NamedParts.Of(slot).Mates));
+
+    private static bool HeadsOrEnds(List<SpecItem> clause) => Heads(clause) || PartsTogether.EndsBehindSize(clause);
 
     /// <summary>The clause starts with the name of a part, behind its end at most, and says something of it.</summary>
     private static bool Heads(List<SpecItem> clause)

@@ -100,6 +100,7 @@ internal static class WordLists
     public static readonly FrozenSet<string> PlacedWordsIsOfThread = All[nameof(PlacedWordsIsOfThread)];
 
     public static readonly FrozenSet<string> PlacedWordsIsOfThread2 = All[nameof(PlacedWordsIsOfThread2)];
+    public static readonly FrozenSet<string> PlacedWordsIsOfRoad = All[nameof(PlacedWordsIsOfRoad)];
 
     public static readonly FrozenSet<string> RowWordsIsGermanPart = All[nameof(RowWordsIsGermanPart)];
 
