@@ -171,6 +171,10 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanCoversIsCables = All[nameof(ScanCoversIsCables)];
 
+    public static readonly FrozenSet<string> ScanCupsBoth = All[nameof(ScanCupsBoth)];
+
+    public static readonly FrozenSet<string> ScanCupsSaysBothCups = All[nameof(ScanCupsSaysBothCups)];
+
     public static readonly FrozenSet<string> ScanCupsSizeWithCup = All[nameof(ScanCupsSizeWithCup)];
 
     public static readonly FrozenSet<string> ScanDoubtfulFiguresIsLettered = All[nameof(ScanDoubtfulFiguresIsLettered)];
