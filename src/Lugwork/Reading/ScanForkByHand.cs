@@ -21,6 +21,8 @@ internal sealed partial class LineScan
         {
             (28.6m, _) => "1-1/8 in",
             (25.4m, _) => "1 in",
+            // A threaded steerer of 25.0 mm is French; 25 alone can be an inch.
+            (25m, "threaded") when _items[only].Places > 0 || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francaise" or "french" or "francais" or "franzosisch" or "franzosische" or "francese" or "francesa" or "frances" or "franse" or "frans") => "25",
             (31.8m, "threadless") when _items[only].IsDiameter => "1-1/4 in",
             _ => "",
         };
@@ -71,6 +73,14 @@ internal sealed partial class LineScan
         for (int i = 0; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool sized = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && _items[i].End - _items[i].Start > _items[i].Text.Length && !Joins(i);
+            bool behind = i > 0 && _items[i - 1].Is("m:sprung") && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && !Joins(i) && !(_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause);
+            if (behind)
+            {
+                // "Federgabel 120 mm, 15x110": no hub is as wide.
+                Length("travel", i);
+                continue;
+            }
+
             if (sized && _items[i + 1].Is("t:fork") && Anywhere("t:travel") < 0 && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0 && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("t:brake") < 0)
             {
                 Length("travel", i);

@@ -387,6 +387,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanShockHardwareIsEyes = All[nameof(ScanShockHardwareIsEyes)];
 
+    public static readonly FrozenSet<string> ScanShocksLengthOfStroke = All[nameof(ScanShocksLengthOfStroke)];
+
     public static readonly FrozenSet<string> ScanShocksFromEyeToEye = All[nameof(ScanShocksFromEyeToEye)];
 
     public static readonly FrozenSet<string> ScanSignalsIsElectronicNext = All[nameof(ScanSignalsIsElectronicNext)];
