@@ -82,6 +82,12 @@ internal static class CompactWords
         "trav" when IsTravel(tokens, i) => "travel",
         "rec" when IsPoint(tokens, i + 1) && Figure(tokens, i + 2) is >= 60 and <= 230 && (i == 0 || IsPart(tokens[i - 1])) && Ends(tokens, i + 3) => "recorrido",
         "c" when IsSlashed(tokens, i, "lock") => "centerlock",
+        "o" when IsSlashed(tokens, i, "a") => "overall",
+        "p" when IsSlashed(tokens, i, "m") => "postmount",
+        "p" when i + 2 < tokens.Count && (tokens[i + 1].Is('=') || tokens[i + 1].Is(':')) && Figure(tokens, i + 2) is 1 or 1.5m or 1.75m => "pitch",
+        "ober" when IsCupBehind(tokens, i) => "oben",
+        "unter" when IsCupBehind(tokens, i) => "unten",
+        "tot" when i > 0 && (IsPoint(tokens, i + 1) ? Figure(tokens, i + 2) < 0 : Ends(tokens, i + 1)) && (tokens[i - 1].IsNumber || tokens[i - 1].Text is "mm") => "total",
         "d" when IsSlashed(tokens, i, "o") || IsSlashed(tokens, i, "outs") => "dropout",
         "o" when IsPoint(tokens, i + 1) && i + 2 < tokens.Count && WordLists.CompactWordsWhole3.Contains(tokens[i + 2].Text) => "ohne",
         "s" when i + 2 < tokens.Count && tokens[i + 1].Is('/') && tokens[i + 1].Glued && tokens[i + 2].Text is "guardabarros" or "adaptador" or "tija" or "eje" or "patilla" => "sin",
@@ -109,7 +115,7 @@ internal static class CompactWords
             return;
         }
 
-        int marks = whole is "collare" ? 1 : whole is "centerlock" or "dropout" ? 2 : whole is "garde" ? 2 : IsPoint(tokens, i + 1) || (whole is "sattelrohr" && i + 1 < tokens.Count && (tokens[i + 1].Is('/') || tokens[i + 1].Is('-')) && tokens[i + 1].Glued) ? 1 : 0;
+        int marks = whole is "collare" ? 1 : whole is "centerlock" or "dropout" or "overall" or "postmount" ? 2 : whole is "garde" ? 2 : IsPoint(tokens, i + 1) || (whole is "sattelrohr" && i + 1 < tokens.Count && (tokens[i + 1].Is('/') || tokens[i + 1].Is('-')) && tokens[i + 1].Glued) ? 1 : 0;
         if (whole is "sattelrohr" && Next(tokens, i + 1) is "stutze")
         {
             // "SR-Stütze": one word for the post.
@@ -121,6 +127,8 @@ internal static class CompactWords
         tokens[i] = token;
         tokens.RemoveRange(i + 1, marks);
     }
+
+    private static bool IsCupBehind(List<SpecToken> tokens, int i) => i + 2 < tokens.Count && tokens[i + 1].Is(':') && tokens[i + 2].Text is "ec" or "zs" or "is";
 
     private static bool IsPoint(List<SpecToken> tokens, int i) => i < tokens.Count && tokens[i].Is('.') && tokens[i].Glued;
 

@@ -7,7 +7,7 @@ internal static class PointedWords
 {
     private static readonly FrozenDictionary<string, string> Whole = new Dictionary<string, string>
     {
-        ["schr"] = "schrauben", ["sattelst"] = "sattelstutze", ["sattelstz"] = "sattelstutze", ["steig"] = "steigung", ["tretl"] = "tretlager", ["klemmd"] = "klemmdurchmesser", ["einbaubr"] = "einbaubreite", ["lochkr"] = "lochkreis", ["kass"] = "kassette",
+        ["schr"] = "schrauben", ["sattelst"] = "sattelstutze", ["sattelstz"] = "sattelstutze", ["steig"] = "steigung", ["stg"] = "steigung", ["tretl"] = "tretlager", ["klemmd"] = "klemmdurchmesser", ["einbaubr"] = "einbaubreite", ["lochkr"] = "lochkreis", ["kass"] = "kassette",
         ["ob"] = "oben", ["unt"] = "unten", ["hydr"] = "hydraulisch", ["mech"] = "mechanisch", ["elektr"] = "elektronisch", ["bohr"] = "bohrung",
         ["arr"] = "arriere", ["trav"] = "traversant", ["debatt"] = "debattement", ["debat"] = "debattement", ["filet"] = "filetage", ["roul"] = "roulement", ["boit"] = "boitier", ["entr"] = "entraxe",
         ["torn"] = "tornillos", ["aguj"] = "agujeros", ["hidr"] = "hidraulico", ["recorr"] = "recorrido", ["horq"] = "horquilla", ["valv"] = "valvola",

@@ -122,7 +122,7 @@ internal sealed partial class LineScan
             "bottomBracket" => item.Value is >= 103 and <= 150 && Values.TryGetValue("takes", out LineFinding? seat) && seat.Key.StartsWith("square", StringComparison.Ordinal),
             "frontRotor" or "rearRotor" => item.Value is >= 1.5m and <= 2.5m && !Values.ContainsKey("thickness"),
             "seatClamp" => TopicOf(i) is "t:post" || item.Value < 20,
-            "seatpost" => item.Value is >= 50 and <= 240 && (TopicOf(i) is "t:dropper" || Clause(i, "t:dropper") || Clause(i, "t:travel")),
+            "seatpost" => item.Value is >= 50 and <= 240 && (TopicOf(i) is "t:dropper" || Anywhere("t:dropper") >= 0 || Clause(i, "t:travel")),
             _ => false,
         };
     }

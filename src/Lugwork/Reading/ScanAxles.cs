@@ -18,7 +18,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (i + 2 < _items.Count && (_items[i + 1].IsSign('x') || _items[i + 1].Text == "p") && Free(i + 2) && _items[i + 2].Value < 3 && !_items[i + 2].IsFraction)
+            if (i + 2 < _items.Count && (_items[i + 1].IsSign('x') || _items[i + 1].Text == "p" || (metric && _items[i + 1].IsSign('/') && _items[i + 1].Glued)) && Free(i + 2) && _items[i + 2].Value < 3 && !_items[i + 2].IsFraction)
             {
                 Take(field, $"M{_items[i].Text}x{_items[i + 2].Text}", metric ? i - 1 : i, i + 2);
                 _items[i].Used = true;

@@ -121,6 +121,10 @@ internal sealed partial class LineScan
     private bool IsReducedRace(int word) =>
         _slot == Slot.Headset && (Values.ContainsKey("crownRace") || Values.ContainsKey("steerer")) && (Values.ContainsKey("lowerCup") || Values.ContainsKey("upperCup")) && !Clauses(_items[word].Clause).Any(o => o.IsNumber && !o.Used);
 
+    /// <summary>"Both", "top and bottom", and the bare "cups" where nothing else says the half; one "upper cup" is no pair.</summary>
+    private bool SaysBothCups(int code, bool half) =>
+        FindMark(code, "m:cups", 1) is >= 0 and int mark && (_items[mark].IsFraction || WordLists.ScanCupsBoth.Contains(_items[mark].Text) || (mark > 0 && _items[mark - 1].Is("m:cups")) || (mark + 2 < _items.Count && (_items[mark + 1].Is("m:cups") || _items[mark + 2].Is("m:cups"))) || (!half && WordLists.ScanCupsSaysBothCups.Contains(_items[mark].Text)));
+
     private void MarkAll(int from, int to)
     {
         for (int i = from; i <= to; i++)
@@ -188,7 +192,7 @@ internal sealed partial class LineScan
         for (int k = 0; k < found.Count; k++)
         {
             (string cup, decimal size, int first, int last) = found[k];
-            bool both = found.Count == 1 && (FindMark(first, "m:cups", 1) >= 0 || (size == 0 && (AreBothHalves(last + 1) || AreBothHalves(first - 3) || AreBothHalves(first - 4))));
+            bool both = found.Count == 1 && (SaysBothCups(first, halves[k] != 0 || size > 0) || (size == 0 && (AreBothHalves(last + 1) || AreBothHalves(first - 3) || AreBothHalves(first - 4))));
             if (both)
             {
                 Take(upperField, cup, first, first + 1);

@@ -154,9 +154,16 @@ internal sealed partial class LineScan
 
     private bool IsAxleBefore(int i)
     {
-        for (int j = i - 1; j >= 0 && j >= i - 4 && _items[j].Clause == _items[i].Clause && _items[j].Kind == SpecTokenKind.Word; j--)
+        // "Front hub: 15 on 100".
+        bool on = i + 1 < _items.Count && _items[i + 1].Text is "on" or "su" or "sur" or "sobre" or "en";
+        for (int j = i - 1; j >= 0 && j >= i - 4 && _items[j].Clause == _items[i].Clause && (_items[j].Kind == SpecTokenKind.Word || _items[j].IsSign(':')); j--)
         {
-            if (_items[j].Is("m:thru") || _items[j].Is("t:axle"))
+            if (_items[j].IsSign(':'))
+            {
+                continue;
+            }
+
+            if (_items[j].Is("m:thru") || _items[j].Is("t:axle") || (on && _items[j].Is("t:hub")))
             {
                 return true;
             }

@@ -21,6 +21,8 @@ internal sealed partial class LineScan
         {
             (28.6m, _) => "1-1/8 in",
             (25.4m, _) => "1 in",
+            // A threaded steerer of 25.0 mm is French; 25 alone can be an inch.
+            (25m, "threaded") when _items[only].Places > 0 || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francaise" or "french" or "francais" or "franzosisch" or "franzosische" or "francese" or "francesa" or "frances" or "franse" or "frans") => "25",
             (31.8m, "threadless") when _items[only].IsDiameter => "1-1/4 in",
             _ => "",
         };
@@ -45,19 +47,25 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Federgabel, Hub 130 mm": behind the word, and as wide as no hub.</summary>
+    /// <summary>"Federgabel, Hub 130 mm", "Hub 160, Einbaulänge 567": behind the word, and as wide as no hub or in a line that is German.</summary>
     private void TravelBehindStroke()
     {
-        bool fork = _items.Exists(o => o.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "federweg");
-        for (int i = 1; fork && i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
+        bool length = Anywhere("t:axletocrown") >= 0;
+        bool fork = length || _items.Exists(o => o.Text is "gabel" or "federgabel" or "luftgabel" or "stahlfedergabel" or "federweg");
+        bool german = fork && _items.Exists(o => o.Text is not "mit" && IsGermanOfFork(o)) && !_items.Exists(o => WordLists.ScanForkByHandTravelByStroke.Contains(o.Text));
+        for (int i = 0; fork && i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             int at = _items[i + 1].IsSign(':') || _items[i + 1].Text == "von" ? i + 2 : i + 1;
-            if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !SetAside.IsFor(_items[i - 1]) && Free(at) && _items[at] is { Unit: "mm", IsFraction: false, Value: >= 60 and <= 220 } && !Joins(at) && !IsHubWidth(_items[at].Value, rear: false))
+            if (_items[i] is { Text: "hub", IsFraction: false, Kind: SpecTokenKind.Word } && !(i > 0 && SetAside.IsFor(_items[i - 1])) && Free(at) && _items[at] is { IsFraction: false, Value: >= 60 and <= 220 } && (_items[at].Unit is "mm" || (length && _items[at].Unit is "")) && !Joins(at) && (german || !IsHubWidth(_items[at].Value, rear: false)))
             {
                 Length("travel", at);
             }
         }
     }
+
+    /// <summary>"Hub 150 mm" and no word beside it: the travel of a fork in German, a hub in English.</summary>
+    private int StrokeOrHub() =>
+        Anywhere("t:hub") is >= 0 and int hub && _items[hub].Text is "hub" && !_items.Exists(o => o.Kind == SpecTokenKind.Word && o != _items[hub] && o.Unit != "mm") && _items.FindIndex(o => o.IsNumber) is >= 0 and int at && _items[at] is { IsFraction: false, Value: 80 or 100 or 110 or 135 or 150 } && _items.FindLastIndex(o => o.IsNumber) == at ? at : -1;
 
     /// <summary>"120er Gabel": the German size of a fork is its travel, where no front hub is as wide and nothing else says it.</summary>
     private void TravelBySize()
@@ -65,6 +73,14 @@ internal sealed partial class LineScan
         for (int i = 0; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool sized = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && _items[i].End - _items[i].Start > _items[i].Text.Length && !Joins(i);
+            bool behind = i > 0 && _items[i - 1].Is("m:sprung") && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && !Joins(i) && !(_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause);
+            if (behind)
+            {
+                // "Federgabel 120 mm, 15x110": no hub is as wide.
+                Length("travel", i);
+                continue;
+            }
+
             if (sized && _items[i + 1].Is("t:fork") && Anywhere("t:travel") < 0 && Anywhere("m:max") < 0 && Anywhere("t:rotor") < 0 && Anywhere("m:pm") < 0 && Anywhere("m:fm") < 0 && Anywhere("t:brake") < 0)
             {
                 Length("travel", i);

@@ -76,6 +76,12 @@ internal sealed partial class LineScan
         TravelByStroke();
         TravelBehindStroke();
         TravelBySize();
+        if (StrokeOrHub() is >= 0 and int stroke)
+        {
+            Refuse("front", stroke, stroke, "the word is the travel in German and a hub in English", LineDoubtKind.Conflict);
+            return;
+        }
+
         ReadHub("front", rear: false);
         ReadBosses("frontBosses");
         ReadRotorLimit("largestFrontRotor");

@@ -21,7 +21,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (found.Count is 0 or > 2 || (found.Count == 1 && (found[0].Cup is "34" or "37" ? HalfOf(found, 0) == 0 && FindMark(found[0].First, "m:cups", 1) < 0 : false)))
+        if (found.Count is 0 or > 2 || (found.Count == 1 && (found[0].Cup is "34" or "37" ? HalfOf(found, 0) == 0 && !SaysBothCups(found[0].First, half: false) : false)))
         {
             return;
         }
@@ -36,7 +36,7 @@ internal sealed partial class LineScan
             }
         }
 
-        if (found.Count == 1 && HalfOf(found, 0) == 0 && FindMark(found[0].First, "m:cups", 1) < 0)
+        if (found.Count == 1 && HalfOf(found, 0) == 0 && !SaysBothCups(found[0].First, half: false))
         {
             Several("headTubeUpper", [found[0].Cup], found[0].First, found[0].First, "the end is not said: upper or lower");
             return;

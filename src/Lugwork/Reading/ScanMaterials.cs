@@ -32,7 +32,7 @@ internal sealed partial class LineScan
         for (int j = Math.Max(0, i - 4); j < _items.Count && j <= i + 3; j++)
         {
             if (j != i && _items[j].Clause == _items[i].Clause && _items[j].IsTopic && TopicIn(_items[j]) is string topic && topic != own && topic != "t:material" && topic != "t:kind" && (j < i || j <= i + 2)
-                && !(topic == "t:dropper" && _slot == Slot.Seatpost) && !(topic is "t:length" or "n:weight"))
+                && !(_slot == Slot.Seatpost && (topic is "t:dropper" || _items[j].Text is "cannotto" or "canotto")) && !(topic is "t:length" or "n:weight"))
             {
                 return false;
             }

@@ -63,7 +63,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && length < 0 && stroke >= 0; i++)
         {
             // "Dämpfer 210 mm, Hub 55 mm": the one figure that can be a length, of the shock itself.
-            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && (TopicOf(i) is "" || (TopicOf(i) is "t:stroke" && i < stroke))));
+            bool own = Free(i) && i != stroke && _items[i].IsMillimetre && !_items[i].IsFraction && _items[i].Value is >= 140 and <= 280 && !JoinsClosely(i) && (TopicOf(i) is "t:shock" || (_slot == Slot.Shock && (TopicOf(i) is "" || (TopicOf(i) is "t:stroke" && i < stroke) || IsLengthOfStroke(i, stroke))));
             length = own && !_items.Exists(o => o != _items[i] && o is { IsNumber: true, Value: >= 140 and <= 280 }) ? i : length;
         }
 
@@ -83,6 +83,9 @@ internal sealed partial class LineScan
             _items[stroke].Used = true;
         }
     }
+
+    /// <summary>"52,5 Hub auf 185", "corsa 55 su 210": the length that a stroke is made on.</summary>
+    private bool IsLengthOfStroke(int i, int stroke) => i > stroke + 1 && i <= stroke + 4 && WordLists.ScanShocksLengthOfStroke.Contains(_items[i - 1].Text);
 
     /// <summary>A length that is said from eye to eye.</summary>
     private bool FromEyeToEye() => _items.Exists(i => i.Is("t:eye") && WordLists.ScanShocksFromEyeToEye.Contains(i.Text));

@@ -210,7 +210,7 @@ internal sealed partial class LineScan
                 ReadOne("clamp", "t:clamp", "t:bar", "t:shifter", "t:lever", "");
                 break;
             case "grips":
-                ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner");
+                ReadOne("bore", "t:grip", "t:bar", "t:clamp", "t:inner", "t:steerer", "t:tube");
                 break;
             case "shellAdapter":
                 Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));

@@ -26,7 +26,7 @@ internal sealed partial class LineScan
             }
 
             bool inch = _items[i].IsFraction || _items[i].IsInch || _items[i].Value == 1.125m;
-            if (!inch && i > 1 && _items[i - 1].IsSign('(') && _items[i - 2] is { IsNumber: true, Used: true } same && (same.IsInch || same.IsFraction) && Math.Abs((same.Value * 25.4m) - _items[i].Value) < 0.4m && Values.TryGetValue("fixing", out LineFinding? round) && round.Key.StartsWith("clamp", StringComparison.Ordinal))
+            if (!inch && i > 1 && _items[i - 1].IsSign('(') && _items[i > 2 && _items[i - 2].Is("t:steerer") ? i - 3 : i - 2] is { IsNumber: true, Used: true } same && (same.IsInch || same.IsFraction) && Math.Abs((same.Value * 25.4m) - _items[i].Value) < 0.4m && Values.TryGetValue("fixing", out LineFinding? round) && round.Key.StartsWith("clamp", StringComparison.Ordinal))
             {
                 // 1" (25,4 mm): said again.
                 _items[i].Used = true;

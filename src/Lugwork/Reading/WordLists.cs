@@ -172,6 +172,10 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanCoversIsCables = All[nameof(ScanCoversIsCables)];
 
+    public static readonly FrozenSet<string> ScanCupsBoth = All[nameof(ScanCupsBoth)];
+
+    public static readonly FrozenSet<string> ScanCupsSaysBothCups = All[nameof(ScanCupsSaysBothCups)];
+
     public static readonly FrozenSet<string> ScanCupsSizeWithCup = All[nameof(ScanCupsSizeWithCup)];
 
     public static readonly FrozenSet<string> ScanDoubtfulFiguresIsLettered = All[nameof(ScanDoubtfulFiguresIsLettered)];
@@ -383,6 +387,8 @@ internal static class WordLists
     public static readonly FrozenSet<string> ScanShockHardwareIsBoltWord = All[nameof(ScanShockHardwareIsBoltWord)];
 
     public static readonly FrozenSet<string> ScanShockHardwareIsEyes = All[nameof(ScanShockHardwareIsEyes)];
+
+    public static readonly FrozenSet<string> ScanShocksLengthOfStroke = All[nameof(ScanShocksLengthOfStroke)];
 
     public static readonly FrozenSet<string> ScanShocksFromEyeToEye = All[nameof(ScanShocksFromEyeToEye)];
 
