@@ -99,8 +99,9 @@ internal sealed partial class SetAside
     {
         for (int i = first; i + 3 <= last; i++)
         {
-            if (WordLists.SetAsideGreater.Contains(_items[i].Text) && _items[i].Terms.IsEmpty && _items[i + 2].Text is "als" or "dan" && _items[i + 3].IsNumber)
+            if (WordLists.SetAsideGreater.Contains(_items[i].Text) && (_items[i].Terms.IsEmpty || _items[i].Is("m:over")) && _items[i + 2].Text is "als" or "dan" or "than" && _items[i + 3].IsNumber)
             {
+                Replace(i, "m:nothing");
                 Replace(i + 2, "m:over");
             }
         }
