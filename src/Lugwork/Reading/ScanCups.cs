@@ -192,7 +192,7 @@ internal sealed partial class LineScan
         for (int k = 0; k < found.Count; k++)
         {
             (string cup, decimal size, int first, int last) = found[k];
-            bool both = found.Count == 1 && (SaysBothCups(first, halves[k] != 0 || size > 0) || (size == 0 && (AreBothHalves(last + 1) || AreBothHalves(first - 3) || AreBothHalves(first - 4))));
+            bool both = found.Count == 1 && (SaysBothCups(first, halves[k] != 0 || size > 0) || (size == 0 && (AreBothHalves(BehindCups(last + 1)) || AreBothHalves(first - 3) || AreBothHalves(first - 4))));
             if (both)
             {
                 Take(upperField, cup, first, first + 1);
@@ -295,6 +295,17 @@ internal sealed partial class LineScan
         at >= 0 && at + 2 < _items.Count && (_items[at + 1].Is("m:and") || _items[at + 1].IsSign('+') || _items[at + 1].IsSign('&')) && _items[at].Clause == _items[at + 2].Clause
         && ((_items[at].Is("m:upper") && _items[at + 2].Is("m:lower")) || (_items[at].Is("m:lower") && _items[at + 2].Is("m:upper")))
         && !_items[at].IsTopic && !_items[at + 2].IsTopic && !(at + 3 < _items.Count && _items[at + 3].IsTopic && _items[at + 3].Clause == _items[at].Clause && !_items[at + 3].Is("t:headset"));
+
+    /// <summary>"EC30 cups at top and bottom": past the word for cups and a small one.</summary>
+    private int BehindCups(int at)
+    {
+        if (at + 3 < _items.Count && _items[at].Is("m:cups"))
+        {
+            at++;
+        }
+
+        return at + 3 < _items.Count && _items[at].Text is "at" or "on" or "the" or "for" ? at + 1 : at;
+    }
 
     /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>
     private int HalfBehindBracket(int last)
