@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             string? shell = Term(i, ShellPrefix);
-            string? name = Term(i, FamilyPrefix);
+            string? name = WithoutPreposition(Term(i, FamilyPrefix), i);
             if (Negated(i) || (shell is null && name is null) || (name is not null && shell is null && Array.IndexOf(PlaceNames, _items[i].Text) >= 0 && !OfShell(i)))
             {
                 continue;

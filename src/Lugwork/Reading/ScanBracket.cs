@@ -27,15 +27,16 @@ internal sealed partial class LineScan
     private void ReadShell(string field)
     {
         List<(ImmutableArray<string> Families, int At)> families = [];
+        int place = -1;
         for (int i = 0; i < _items.Count && families.Count < 8; i++)
         {
-            if (Negated(i))
+            if (Negated(i) || (_items[i].Is("v:ShellFamily=threaded-insert") && (Clause(i, "t:hanger") || Clause(i, "t:axle")) && !Clause(i, "t:bb")))
             {
                 continue;
             }
 
             string? shell = Term(i, ShellPrefix);
-            string? family = Term(i, FamilyPrefix);
+            string? family = WithoutPreposition(Term(i, FamilyPrefix), i);
             if (shell is not null)
             {
                 families.Add(([shell], i));
@@ -43,6 +44,10 @@ internal sealed partial class LineScan
             else if (family is not null && (Array.IndexOf(PlaceNames, _items[i].Text) < 0 || (OfShell(i) && !IsOfMaker(i))))
             {
                 families.Add(([.. family.Split('|')], i));
+            }
+            else if (family is not null)
+            {
+                place = i;
             }
         }
 
@@ -85,7 +90,7 @@ internal sealed partial class LineScan
         }
 
         HashSet<string> names = [.. families.Select(f => f.Families[0].Split('-')[0])];
-        if (names.Count > 1)
+        if (names.Count > 1 || (place >= 0 && IsKindBeside(place, families[0].At, families[0].Families[0])) || families.Exists(f => IsInName(f.At)))
         {
             Refuse(field, families[0].At, families[^1].At, "the line names two kinds of shell");
             return;
@@ -98,6 +103,20 @@ internal sealed partial class LineScan
 
         Settle(field);
     }
+
+    /// <summary>"PF30 a pressione": the letter is a word of the sentence.</summary>
+    private string? WithoutPreposition(string? family, int i) =>
+        family is "PF30A" or "BB30A" or "T47A" && _items[i].End - _items[i].Start > family.Length && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: false } && _items[i + 1].Clause == _items[i].Clause ? family[..^1] : family;
+
+    /// <summary>"BB30 73 Italian", "Swiss BSA 68": the place of another shell right beside the name of one.</summary>
+    private bool IsKindBeside(int place, int at, string family) =>
+        Term(place, FamilyPrefix) is { } other && other.Split('|')[0] != family.Split('-')[0] && _items[place].Clause == _items[at].Clause
+        && !(place > 0 && _items[place - 1].Is("t:frame"))
+        && (place == at - 1 || (place > at && place <= at + 2 && (place + 1 == _items.Count || _items[place + 1].Kind == SpecTokenKind.Sign)));
+
+    /// <summary>"Swiss BB30": the word ends in the middle of another name.</summary>
+    private bool IsInName(int at) =>
+        at + 1 < _items.Count && Array.IndexOf(PlaceNames, _items[at].Text) >= 0 && _items[at + 1] is { IsNumber: true, Glued: true };
 
     /// <summary>"26 tpi, 71 mm shell": the turns of a shell in a clause about one or beside a width that only such a shell has; -1 where none are named.</summary>
     private int TurnsOfShell()
