@@ -26,6 +26,12 @@ internal static class SlotFinder
             return Slot.Stem;
         }
 
+        // "Cintre de course, 25,8": a bar, by words that say on a lever what it clamps to.
+        if (items.Count > 1 && items[0].Is("v:ControlClamp=drop-bar-lever") && items[0].Text is "cintre" or "cintres" or "guidon" or "rennlenker" or "manillar" or "manubrio" or "piega" or "stuur")
+        {
+            return Slot.Handlebar;
+        }
+
         bool nuts = items.Exists(i => i.Is("t:nuts"));
         foreach (SpecItem item in items)
         {
