@@ -15,7 +15,11 @@ internal sealed partial class LineScan
                 break;
             case "frontBrakeLever" or "rearBrakeLever":
                 Words("CablePull", "pull");
-                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int both && (Anywhere("v:BrakeType=cantilever") >= 0 || Anywhere("v:BrakeType=rim-caliper") >= 0))
+                if (Values.TryGetValue("pull", out LineFinding? told) && told.Key == "short" && (Anywhere("v:BrakeType=direct-pull") is >= 0 and int other ? !Negated(other) : _items.Exists(o => o.Text is "long" or "lang" or "larga" or "largo" or "lungo")))
+                {
+                    Several("pull", ["short", "long"], told.First, told.Last, "the brake that is named is pulled by levers of another pull");
+                }
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int both && (Anywhere("v:BrakeType=cantilever") >= 0 || Anywhere("v:BrakeType=rim-caliper") >= 0))
                 {
                     Several("pull", ["short", "long"], both, both, "the brakes that are named are pulled by levers of different pull");
                 }
@@ -199,7 +203,7 @@ internal sealed partial class LineScan
                 break;
             case "headsetCover":
                 Words("CableWay", "cables");
-                Words("CoverWay", "cables");
+                Words("CoverWay", "cables", IsThroughHere);
                 CoverByRouting();
                 break;
             case "preload":
