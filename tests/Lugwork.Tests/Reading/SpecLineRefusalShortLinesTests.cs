@@ -76,6 +76,11 @@ public sealed class SpecLineRefusalShortLinesTests
     [InlineData("saddle", "per telaio 27.2", "rails")]
     [InlineData("fork", "bici corsa 100", "travel")]
     [InlineData("rear wheel", "T.A. or QR 142", "hub")]
+    [InlineData("dropper", "funda externa negra", "routing")]
+    [InlineData("dropper", "gaine extérieure rouge", "routing")]
+    [InlineData("dropper", "externe leitung 2 m", "routing")]
+    [InlineData("dropper", "bremsleitung extern", "routing")]
+    [InlineData("crankset", "9 speed before", "speeds")]
     public void A_short_line_of_another_meaning_gives_the_field_nothing(string slot, string text, string field) =>
         Assert.DoesNotContain(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values, v => v.Field == field);
 }
