@@ -36,6 +36,15 @@ internal static class PlacedWords
                     // "Mozzo corsa da 130": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;
+                case "pinon" or "pinones" when items[i].Is("v:CassettePattern=freewheel") && items.Exists(o => o.Text is "fijo" or "fija"):
+                    // "Piñón a rosca fijo": screwed on, and fixed.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "american" when items[i].Is("v:Shell=American-68") && i + 1 < items.Count && (items[i + 1].Is("t:frame") || items[i + 1].Text is "bike" or "bikes" or "brand" or "company"):
+                case "fold" when items[i].Is("v:TyreBead=folding") && i + 1 < items.Count && items[i + (items[i + 1].IsSign('.') && i + 2 < items.Count ? 2 : 1)].Text is "bike" or "bicycle" or "bikes" or "bici":
+                    // "An American BMX frame": where it is from. "Fold. bike": what the tyre is for.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
                 case "viaje" when i > 1 && items[i - 1].Text == "de" && items[i - 2] is { IsNumber: true, Unit: "" or "mm", IsFraction: false, Value: >= 60 and <= 220 }:
                     // "120 de viaje": the travel of a fork, behind its figure.
                     items[i] = Word(items[i], "t:travel");

@@ -75,9 +75,14 @@ internal sealed partial class LineScan
 
         for (int j = (Pair(i, out int second) ? second : i) + 1; j < _items.Count && j <= i + Reach; j++)
         {
-            if (_items[j].IsNumber || (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:pitch" or "t:thread" or "t:axle" or "t:axlethread")))
+            if (_items[j].IsNumber)
             {
-                return _items[j].Value is 1 or 1.5m or 1.75m && !JoinsClosely(j);
+                return _items[j].Value is 1 or 1.5m or 1.75m && !JoinsClosely(j) && !Clauses(_items[j].Clause).Any(o => IsPart(o) && !o.Is("t:axle"));
+            }
+
+            if (_items[j].Kind == SpecTokenKind.Word && _items[j].Text.Length > 3 && !_items[j].Is("t:pitch") && !_items[j].Is("t:thread") && !_items[j].Is("t:axle") && !_items[j].Is("t:axlethread") && !_items[j].Is("m:thru"))
+            {
+                return false;
             }
         }
 

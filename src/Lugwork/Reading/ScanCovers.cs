@@ -3,6 +3,14 @@ namespace Lugwork.Reading;
 /// <summary>Covers of headsets.</summary>
 internal sealed partial class LineScan
 {
+    /// <summary>"Hoses pass through", and no more: "pass through the stem" is of another way.</summary>
+    private bool IsThroughHere(int i)
+    {
+        bool bare = _items[i].Text is "cables" && _items[i].End - _items[i].Start == "cables pass through".Length || (_items[i].Text is "hoses" && _items[i].End - _items[i].Start == "hoses pass through".Length);
+        int next = i + 1 < _items.Count && _items[i + 1].Text is "the" ? i + 2 : i + 1;
+        return !bare || next >= _items.Count || _items[next].Kind == SpecTokenKind.Sign || _items[next].Text is "top" or "cover" or "headset" or "bearing" or "it" or "upper";
+    }
+
     /// <summary>"Passage de gaines : externe", "cavi: esterni": the word for the way of a cable beside the cables.</summary>
     private void CoverByRouting()
     {

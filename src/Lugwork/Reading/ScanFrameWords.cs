@@ -77,7 +77,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count && !Values.ContainsKey("mostForkTravel"); i++)
         {
             bool crowns = Values.TryGetValue("forkCrowns", out LineFinding? crown) && FigureCount == 1 && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: >= 80 and <= 220 } && _items[i].Value % 10 == 0 && !JoinsClosely(i) && (LimitBeside(i) == "m:max" || (i + 2 < _items.Count && _items[i + 1].Is("t:fork") && _items[i + 2].Is("m:max") && _items[i + 2].Clause == _items[i].Clause)) && Math.Abs(_items[i].Clause - _items[crown.First].Clause) <= 1 && IsForkAlone(i) && (TopicOf(i) == "t:fork" || !IsSizeOfOther(i));
-            if (crowns && (TopicOf(i) is "t:fork" || _items[i].Clause == _items[crown!.First].Clause || Clause(i, "t:fork") || IsLineOfCrowns()))
+            if (crowns && (TopicOf(i) is "t:fork" || _items[i].Clause == _items[crown!.First].Clause || Clause(i, "t:fork") || IsLineOfCrowns()) && (crown!.Key == "dual" ? _items[i].Value >= 150 : _items[i].Value <= 180))
             {
                 // "Single crown forks up to 150", "forcella fino a 150, solo monopiastra", "dual crown OK, 200 mm max".
                 Length("mostForkTravel", i);

@@ -89,15 +89,24 @@ internal sealed partial class LineScan
     private bool IsLengthOfAxle(int i) =>
         (TopicOf(i) is "t:length" or "t:axlelength" || HasMark(i, "t:length")) && (Clause(i, "t:axle") || Clause(i, "m:thru")) && Anywhere("t:hub") < 0 && Anywhere("t:spacing") < 0 && Anywhere("m:boost") < 0;
 
-    /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel. "110er Gabel mit 15 mm Steckachse": 110 without its unit is the hub of such an axle.</summary>
+    /// <summary>"150 mm fork, 15 mm axle": the figure right before the fork is its travel. "110er Gabel mit 15 mm Steckachse": 110 without its unit is the hub of such an axle, where the word is of any fork.</summary>
     private bool IsTravelOfFork(int i)
     {
-        if (_items[i] is { Value: 110, Unit: "" } && Anywhere("m:thru") >= 0 && Anywhere("t:travel") < 0 && _items.Exists(o => o is { IsNumber: true, Value: 15 }))
+        int fork = i + 1 < _items.Count && (_items[i + 1].Text == "er" || _items[i + 1].Is("m:boost")) ? i + 2 : i + 1;
+        if (_slot == Slot.Fork && i > 0 && !Joins(i) && _items[i > 1 && _items[i - 1].Text is "da" or "de" or "von" or "van" or "mit" ? i - 2 : i - 1].Is("m:sprung"))
+        {
+            // "Luftgabel 110, Steckachse 15": right behind the name of a fork that is sprung.
+            return true;
+        }
+
+        if (_items[i] is { Value: 110, Unit: "" } && fork < _items.Count && _items[fork].Is("t:fork") && !_items[fork].Is("m:sprung") && !Joins(i) && Anywhere("m:thru") >= 0 && Anywhere("t:travel") < 0 && _items.Exists(o => o is { IsNumber: true, Value: 15 }))
         {
             return false;
         }
 
-        for (int j = i + 1; j < _items.Count && j <= i + 2 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
+        // "110/130 fork": two travels.
+        int from = i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 2] is { IsNumber: true, Value: >= 60 and <= 220 } ? i + 3 : i + 1;
+        for (int j = from; j < _items.Count && j <= from + 1 && _items[j].Clause == _items[i].Clause && !_items[j].IsNumber; j++)
         {
             if (_items[j].Is("t:fork"))
             {

@@ -252,7 +252,8 @@ internal sealed partial class LineScan
             return false;
         }
 
-        bool beside = FigureCount == 1 && value.First > 0 && (_items[value.First - 1].Is("t:inner") || _items[value.First - 1].Is("m:inside"));
+        int before = value.First - (value.First > 1 && _items[value.First - 1].Text is "of" or "de" or "di" or "von" or "van" ? 2 : 1);
+        bool beside = FigureCount == 1 && before >= 0 && (_items[before].Is("t:inner") || _items[before].Is("m:inside"));
         bool sides = _items.Exists(o => o.Is("m:outside")) && _items.Exists(o => o.Is("m:inside") || o.Is("t:inner")) && _items.Exists(o => o.IsNumber && o.Value is > 20 and < 40 && o.Value != _items[value.First].Value);
         bool steerer = value.Last + 1 < _items.Count && _items[value.Last + 1].Text is "sterzo" or "direccion" or "steuersatz" or "balhoofd";
         bool clamp = value.First > 0 && _items[value.First - 1].Kind == SpecTokenKind.Word && WordLists.ScanOtherMeaningsIsInsideOfPost.Contains(_items[value.First - 1].Text);

@@ -15,7 +15,11 @@ internal sealed partial class LineScan
                 break;
             case "frontBrakeLever" or "rearBrakeLever":
                 Words("CablePull", "pull");
-                if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int both && (Anywhere("v:BrakeType=cantilever") >= 0 || Anywhere("v:BrakeType=rim-caliper") >= 0))
+                if (Values.TryGetValue("pull", out LineFinding? told) && told.Key == "short" && (Anywhere("v:BrakeType=direct-pull") is >= 0 and int other ? !Negated(other) : _items.Exists(o => o.Text is "long" or "lang" or "larga" or "largo" or "lungo")))
+                {
+                    Several("pull", ["short", "long"], told.First, told.Last, "the brake that is named is pulled by levers of another pull");
+                }
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int both && (Anywhere("v:BrakeType=cantilever") >= 0 || Anywhere("v:BrakeType=rim-caliper") >= 0))
                 {
                     Several("pull", ["short", "long"], both, both, "the brakes that are named are pulled by levers of different pull");
                 }
@@ -199,7 +203,7 @@ internal sealed partial class LineScan
                 break;
             case "headsetCover":
                 Words("CableWay", "cables");
-                Words("CoverWay", "cables");
+                Words("CoverWay", "cables", IsThroughHere);
                 CoverByRouting();
                 break;
             case "preload":
@@ -216,7 +220,7 @@ internal sealed partial class LineScan
                 Words("ShellAdapterKind", "kind", i => !Clause(i, "t:frame"));
                 break;
             case "dropper":
-                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !IsOfState(i + 1) && !(IsOfState(i + 2) && _items[i + 1].Kind == SpecTokenKind.Word) && !IsBothWays(i));
+                Words("DropperRouting", "routing", i => !IsInsideOther(i) && !IsHousing(i) && !IsOfState(i + 1) && !(IsOfState(i + 2) && _items[i + 1].Kind == SpecTokenKind.Word) && !IsBothWays(i));
                 break;
             case "rider":
                 ReadRider();
@@ -239,6 +243,11 @@ internal sealed partial class LineScan
     /// <summary>"Gear ratio 1:1", "verhouding 1 op 1 olie": what goes round once for once, or is mixed so.</summary>
     private bool IsOtherRatio(int i) =>
         Clauses(_items[i].Clause).Any(o => o.Kind == SpecTokenKind.Word && WordLists.ScanSmallerIsOtherRatio.Contains(o.Text));
+
+    /// <summary>"Funda externa negra", "gaine extérieure rouge": the housing by its colour or its length, and "Bremsleitung extern", another one's.</summary>
+    private bool IsHousing(int i) =>
+        (i + 1 < _items.Count && _items[i].IsFraction && _items[i].Text is "gaine" or "funda" or "guaina" or "externe" or "buitenkabel" && (_items[i + 1].Is("c:colour") || _items[i + 1].IsNumber || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Terms.IsEmpty && _items[i + 1].Text.Length > 3)))
+        || (i > 0 && (_items[i - 1].Text.StartsWith("brems", StringComparison.Ordinal) || _items[i - 1].Text.StartsWith("remleid", StringComparison.Ordinal)));
 
     /// <summary>"Cable inside the box": an article behind it, and not of the frame.</summary>
     private bool IsInsideOther(int i) =>

@@ -49,6 +49,11 @@ internal sealed partial class SetAside
     private void NotMoreThan(int first, int last)
     {
         Parted(first, last);
+        if (IsOtherwise(first, last))
+        {
+            return;
+        }
+
         MoreThanIsNot(first, last);
         for (int i = first; i < last; i++)
         {
@@ -92,6 +97,20 @@ internal sealed partial class SetAside
                 }
             }
         }
+    }
+
+    /// <summary>"No bigger than 180 without an adapter": with it there is more room. "Wider than 42 won't fit the fork": on a frame, of another part.</summary>
+    private bool IsOtherwise(int first, int last)
+    {
+        for (int i = first + 2; i <= last; i++)
+        {
+            if ((_items[i].Is("t:fork") && _slot == Slot.Frame && Numbers(first, i) > 0 && _items[i - 1].Text is "the" or "my" or "a" or "in" or "der" or "die" or "de" or "la" or "nella") || (WordLists.EndCapPairsIsDenied.Contains(_items[i].Text) && _items[i].Text[0] is 'w' or 'o' or 's' or 'z' && Enumerable.Range(i, Math.Min(4, last - i + 1)).Any(j => _items[j].Is("m:adapt"))))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"Keine größere Scheibe als 180": the comparison in two pieces around its thing.</summary>

@@ -176,6 +176,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanCupsSaysBothCups = All[nameof(ScanCupsSaysBothCups)];
 
+    public static readonly FrozenSet<string> ScanDoubtsNotYet = All[nameof(ScanDoubtsNotYet)];
+
     public static readonly FrozenSet<string> ScanCupsSizeWithCup = All[nameof(ScanCupsSizeWithCup)];
 
     public static readonly FrozenSet<string> ScanDoubtfulFiguresIsLettered = All[nameof(ScanDoubtfulFiguresIsLettered)];
