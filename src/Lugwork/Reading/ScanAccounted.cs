@@ -198,6 +198,7 @@ internal sealed partial class LineScan
         bool slashed = start == i && _items[start].Value is 26 or 27.5m or 28 or 29 or 700 or 650 && ((i + 1 < _items.Count && _items[i + 1].IsSign('/') && !_items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign('/') && !_items[i].Glued) || (i > 0 && _items[i - 1].IsSign('(')));
         bool label = slashed || (start == i && (IsInchesInWords(i) || IsSizeOfWheel(i))) || (start == i && (IsMetricLabel(i) || (_items[start].Value is 700 or 650 && i + 1 < _items.Count && _items[i + 1] is { Glued: true, Text: "c" or "b" or "a" }))) || (start == i && _items[i].Value is 32 or 36 && _items[i].End - _items[i].Start > _items[i].Text.Length) || _items[start].Unit == "in" || (start == i && i + 1 < _items.Count && _items[i + 1].IsSign('+') && _items[i + 1].Glued) || start < i || (i + 1 < _items.Count && (_items[i + 1].IsSign('x') || (_items[i + 1].Text == "er" && _items[i + 1].Glued)));
         bool chained = IsDashed(start) || (IsDashed(i) && !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 2] is { IsNumber: true, Value: > 1 and < 5 } && _items[i].Value is > 1 and < 5));
+        chained &= !(start < i && i + 2 < _items.Count && _items[i + 1].IsSign('/') && size.First == i + 2);
         return label && !chained && _items[start].Unit is "" or "in" && (!_items[start].IsFraction || _items[start].Value == 12.5m) && seat switch
         {
             "622" => of is 28 or 29 or 700,
@@ -234,6 +235,7 @@ internal sealed partial class LineScan
         decimal width = decimal.Parse(size.Key[..size.Key.LastIndexOf('-')], System.Globalization.CultureInfo.InvariantCulture);
         return (_items[i].Value is >= 3 and <= 8 && i > 1 && _items[i - 1].IsSign('-') && _items[i].Glued && _items[i - 2].Text == "s")
             || (size.Key.EndsWith("-590", StringComparison.Ordinal) && IsEaThree(i))
+            || (size.Key.EndsWith("-540", StringComparison.Ordinal) && _items[i] is { Value: 5, Unit: "" } && i > 1 && (_items[i - 1].Text is "e" || (_items[i - 1].IsSign('.') && _items[i - 2].Text is "e")))
             || (_items[i].Value is > 1 and < 5.5m && _items[i].Value != decimal.Truncate(_items[i].Value) && !JoinsClosely(i) && Math.Abs((_items[i].Value * 25.4m) - width) <= 4);
     }
 

@@ -25,7 +25,35 @@ internal sealed partial class LineScan
             }
         }
 
+        CablesThroughCover();
         OtherWayOfCover();
+    }
+
+    /// <summary>"Leitungen laufen durch die Abdeckung", "gaines par le JDD": what runs, a word for through, and the cover or the bearing.</summary>
+    private void CablesThroughCover()
+    {
+        for (int i = 2; i < _items.Count && !Full && !Values.ContainsKey("cables"); i++)
+        {
+            if (_items[i].Kind != SpecTokenKind.Word || _items[i].IsFraction || !(_items[i].Is("t:headset") || WordLists.ScanCoversIsPlace.Contains(_items[i].Text)))
+            {
+                continue;
+            }
+
+            int way = _items[i - 1].Text is "die" or "das" or "den" or "the" or "this" or "le" or "la" or "el" or "il" or "de" or "het" ? i - 2 : i - 1;
+            if (way < 1 || !(_items[way].Text is "durch" or "durchs" or "par" or "dans" or "por" or "attraverso" or "dal" or "nel" or "door" or "through"))
+            {
+                continue;
+            }
+
+            for (int name = way - 1; name >= 0 && name >= way - 4 && _items[name].Clause == _items[i].Clause && !_items[name].Is("m:not"); name--)
+            {
+                if (IsCables(_items[name].Text) && !HasMark(i, "m:not"))
+                {
+                    Keep("cables", "through", name, i);
+                    break;
+                }
+            }
+        }
     }
 
     /// <summary>"Brake outside, gears inside": two ways in one line.</summary>

@@ -52,7 +52,7 @@ internal sealed partial class LineScan
     {
         bool behind = i + 2 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Sign, Glued: true } next && next.Text is "-" or "/" && _items[i + 2] is { IsNumber: true, Glued: true, Used: false } && !IsInchesOfRead(i + 2) && !(type == nameof(Steering.HeadsetBearing) && IsSealOfBearing(i + 2));
         behind = behind && !(_items[i + 2] is { IsInch: true, Value: 1 } && type.EndsWith("Thread", StringComparison.Ordinal));
-        bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false };
+        bool before = i >= 2 && _items[i].Glued && _items[i - 1] is { Kind: SpecTokenKind.Sign, Glued: true } last && last.Text is "-" or "/" && _items[i - 2] is { IsNumber: true, Used: false } && !(type == nameof(Tyres.TyreSize) && last.Text is "/" && i > 3 && _items[i - 3].IsSign('x') && _items[i - 4].IsNumber && Math.Abs((_items[i - 2].Value * 25.4m) - _items[i].Value) <= 6 && IsLabelBesideSize(i - 2));
         return behind || before;
     }
 

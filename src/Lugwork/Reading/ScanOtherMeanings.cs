@@ -287,7 +287,7 @@ internal sealed partial class LineScan
         return value.Field switch
         {
             "signal" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("geschaltet" or "betatigt" or "bediend" or "commande" or "bedient") && StartsWithWord(word, "via", "per", "senza", "sin", "ohne", "zonder", "sans", "uber", "mit", "con", "met", "col", "filo", "comando", "kabeltje", "piola", "kein", "nessun", "aucun", "ningun", "ganz", "a"),
-            "mount" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("type" or "bevestiging" or "aufnahme" or "befestigung" or "fixation" or "style") && !StartsWithWord(word, "hangerless", "udh"),
+            "mount" => _slot == Slot.RearDerailleur && _items[value.Last + 1].Text is not ("type" or "fixing" or "bevestiging" or "aufnahme" or "befestigung" or "fixation" or "style") && !StartsWithWord(word, "hangerless", "udh"),
             "steererKind" => StartsWithWord(word, "senza", "sin", "sans", "filetage", "gewindefrei", "draadloze", "draadloos", "liscio"),
             "actuation" => true,
             "bead" => WordLists.ScanOtherMeaningsIsWeak.Contains(_items[value.Last + 1].Text),

@@ -133,7 +133,7 @@ internal sealed partial class LineScan
             int word = i - 1;
             word -= word > 0 && _items[word].Text is "de" or "da" or "di" or "van" or "von" or "of" or ":" ? 1 : 0;
             if (Free(i) && _items[i] is { IsFraction: false, Unit: "" or "mm", Value: >= 160 and <= 180 } && !Joins(i) && EndsClause(i) && !Values.ContainsKey("crankLength")
-                && _items[word].Text is "arms" or "arme" or "armen" or "brazos" or "bras" or "bracci" or "kurbelarme" && !(word > 0 && _items[word - 1].IsNumber))
+                && _items[word].Text is "arms" or "arme" or "armen" or "brazos" or "bras" or "bracci" or "kurbelarme" or "crank" or "cranks" or "kurbel" or "kurbeln" or "manivelle" or "manivelles" or "biela" or "bielas" or "pedivella" or "pedivelle" or "crankarmen" && !(word > 0 && _items[word - 1].IsNumber))
             {
                 Take("crankLength", _items[i].Text, i, i);
             }

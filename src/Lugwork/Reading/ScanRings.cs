@@ -139,7 +139,8 @@ internal sealed partial class LineScan
             }
 
             // The length of the arms is no bolt circle.
-            bool paired = arms >= 0 && Math.Abs(arms - i) == 2 && Link(i) is >= 0 and int far && _items[far].Clause != _items[i].Clause;
+            bool paired = arms >= 0 && arms == i - 2 && _items[i - 1].Text is "sur" or "auf" or "op" or "su" or "sobre" or "on" or "at" && _items[arms].Clause == _items[i].Clause;
+            paired |= arms >= 0 && Math.Abs(arms - i) == 2 && Link(i) is >= 0 and int far && _items[far].Clause != _items[i].Clause;
             if (!topic && !paired && TopicOf(i) is not ("" or "t:crank" or "t:chainring" or "t:spacing") && !(TopicOf(i) is "t:bb" && Link(i) is >= 0 and int bracket && _items[bracket].Text == "pedalier"))
             {
                 continue;

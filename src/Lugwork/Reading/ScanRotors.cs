@@ -53,7 +53,8 @@ internal sealed partial class LineScan
     /// <summary>The word for a disc or its brake right beside a count of bolts, which may be any bolts elsewhere.</summary>
     private bool IsBesideDisc(int i)
     {
-        for (int j = Math.Max(0, i - 2); j < _items.Count && j <= i + 2; j++)
+        int reach = i + 1 < _items.Count && _items[i + 1].Text is "hold" or "halten" or "tiennent" or "sujetan" or "tengono" or "houden" ? 4 : 2;
+        for (int j = Math.Max(0, i - 2); j < _items.Count && j <= i + reach; j++)
         {
             if (_items[j].Clause == _items[i].Clause && (_items[j].Is("t:rotor") || _items[j].Is("t:brake")))
             {
@@ -74,6 +75,10 @@ internal sealed partial class LineScan
         int word = i > 0 && _items[i - 1].IsSign('.') ? i - 2 : i - 1;
         return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" } && !Joins(i);
     }
+
+    /// <summary>"2,3 mm dik en 223 mm groot": a size that no disc is thick by, in a clause with a figure that one is.</summary>
+    private bool IsSizeBesideThickness(int i) =>
+        _items[i].Value is >= 120 and <= 250 && Clauses(_items[i].Clause).Any(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: >= 1.4m and <= 2.5m }) && Clauses(_items[i].Clause).Count(o => o.IsNumber && o.Value >= 3 && o.Unit is "" or "mm") == 1;
 
     private void ReadRotor()
     {
@@ -97,7 +102,7 @@ internal sealed partial class LineScan
             {
                 _items[i].Used = true;
             }
-            else if (topic is "t:thickness" || IsBehindShortThickness(i) || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
+            else if (topic is "t:thickness" && !IsSizeBesideThickness(i) || IsBehindShortThickness(i) || (_items[i].Value is >= 1.4m and <= 2.5m && topic is "" or "t:rotor" && Free(i) && _items[i].Value < 3 && _items[i].Unit == "mm"))
             {
                 Length("thickness", i);
             }

@@ -64,6 +64,13 @@ internal sealed partial class LineScan
             return true;
         }
 
+        // "6er, braun", "direct mount 10er, schwarz": the whole clause, or behind the mount.
+        if (_items[i].End - _items[i].Start == _items[i].Text.Length + 2 && (_slot == Slot.Chain || _slot == Slot.RearDerailleur || _slot == Slot.RearShifter) && EndsClause(i)
+            && (i == 0 || _items[i - 1] is { Kind: SpecTokenKind.Sign, IsFraction: true } || (_slot == Slot.RearDerailleur && _items[i - 1].Terms.Any(t => t.StartsWith("v:DerailleurMount=", StringComparison.Ordinal)))))
+        {
+            return true;
+        }
+
         // "Mechanisches 10er mit Zug".
         if (_items[i].End - _items[i].Start == _items[i].Text.Length + 2 && _slot == Slot.RearDerailleur && (i == 0 || IsSignal(_items[i - 1]) || _items[i - 1].Is("m:electronic") || _items[i - 1].Text is "ein" or "eine") && (EndsClause(i) || _items[i + 1].Text == "mit"))
         {

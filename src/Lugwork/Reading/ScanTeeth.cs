@@ -9,15 +9,21 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || IsMountedDirect(i) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            bool seated = !direct && IsSeatedDirect(i);
+            direct |= seated;
             for (int j = i - 7; direct && j <= i + 7 && !Values.ContainsKey("directMount"); j++)
             {
-                if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1)
+                if (j >= 0 && j < _items.Count && Free(j) && _items[j] is { Value: 3 or 8, Unit: "arms" or "holes" } && Math.Abs(_items[j].Clause - _items[i].Clause) <= (seated || _items[i].IsFraction ? 3 : 1) && !(seated && IsArmWord(_items[j].UnitWord)))
                 {
                     Keep("directMount", _items[j].Text + "-bolt", Math.Min(i, j), Math.Max(i, j));
                 }
             }
         }
     }
+
+    /// <summary>"Ring seats direct on the arm", "rechtstreeks gemonteerd", "se fixe directement sur la manivelle": an adverb, or the word before what the ring sits on.</summary>
+    private bool IsSeatedDirect(int i) =>
+        i + 1 < _items.Count && _items[i].Text is "direct" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" && !Negated(i) && WordLists.ScanTeethIsSeatedDirect.Contains(_items[i + 1].Text);
 
     /// <summary>"Ring mount: direct, 8-bolt": the way the ring is held, behind the word for that and a colon.</summary>
     private bool IsMountedDirect(int i) =>
@@ -54,12 +60,14 @@ internal sealed partial class LineScan
             }
 
             bool ringed = pair || alone || triple || largest && _items[i].Unit.Length == 0 && _items[i].Value <= 62 && TopicOf(i) is "t:chainring";
+            bool named = largest && _slot == Slot.Crankset && IsLargestByName(i);
+            ringed |= named;
             if (!teeth && !ringed)
             {
                 continue;
             }
 
-            if (largest && _slot == Slot.Crankset && HasMark(i, "m:max"))
+            if (largest && _slot == Slot.Crankset && !named && HasMark(i, "m:max"))
             {
                 continue;
             }
@@ -97,6 +105,20 @@ internal sealed partial class LineScan
         {
             Several(field, [], best, best, "several numbers of teeth are named");
         }
+    }
+
+    /// <summary>"Größtes Blatt 44", "plato mayor: 44": the larger of the rings by a word that is no limit, at the head of a clause.</summary>
+    private bool IsLargestByName(int i)
+    {
+        int last = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
+        int first = last > 0 && _items[last].Is("t:chainring") != _items[last].Is("m:max") && _items[last - 1].Clause == _items[last].Clause ? last - 1 : last;
+        if (last < 0 || _items[i] is not { Places: 0, Value: <= 62 } || Joins(i) || !(_items[last].Is("t:chainring") || _items[first].Is("t:chainring")) || (first > 0 && _items[first - 1] is not { Kind: SpecTokenKind.Sign, IsFraction: true }))
+        {
+            return false;
+        }
+
+        SpecItem most = _items[first].Is("m:max") ? _items[first] : _items[last];
+        return most.Is("m:max") && most.Text is "largest" or "biggest" or "grosstes" or "grosste" or "grootste" or "plus" or "mayor" or "piu" && (i + 1 >= _items.Count || _items[i + 1].Kind == SpecTokenKind.Sign);
     }
 
     /// <summary>"Plateau 42", "plato de 38", "nombre de dents 42": right behind the word for a ring or for its teeth, which the line starts with, and the only figure beside the bolt circle that was read.</summary>

@@ -241,7 +241,7 @@ internal sealed partial class LineScan
     /// <summary>Millimetres, or a figure right beside the word for a tyre or for how wide it is; no limit.</summary>
     private bool IsWidthOfTyre(int i)
     {
-        if (HasMark(i, "m:max") || HasMark(i, "m:min") || TopicOf(i) is not ("" or "t:tyre" or "n:width" or "n:size"))
+        if (HasMark(i, "m:max") || HasMark(i, "m:min") || TopicOf(i) is not ("" or "t:tyre" or "n:width" or "n:size") && !(Link(i) is >= 0 and int of && _items[of].Text is "course" or "corsa" or "race"))
         {
             return false;
         }

@@ -110,13 +110,16 @@ internal sealed partial class LineScan
     /// <summary>"Across the hooks I got 21 mm": the only figure of a line that is about an inner width, or about the hole of a valve, and nothing else.</summary>
     private void InnerWidthAlone()
     {
-        int only = _items.FindIndex(i => i.IsNumber);
-        if (Values.Count > 0 || Doubts.Count > 0 || only < 0 || !Free(only) || _items.FindLastIndex(i => i.IsNumber) != only || !_items[only].IsMillimetre || _items[only].IsFraction)
+        // "Inside the 700C rim it is 17 mm": the bead seat stands before it.
+        int seat = Values.TryGetValue("beadSeat", out LineFinding? known) ? known.Last : -1;
+        int only = _items.FindIndex(seat + 1, i => i.IsNumber);
+        bool behind = seat >= 0 && only > seat && _items[only].Clause == _items[seat].Clause && !Values.ContainsKey("innerWidth") && _items.FindIndex(i => i.IsNumber) >= known!.First && Clause(only, "t:rim");
+        if ((Values.Count > 0 && !behind) || Doubts.Count > 0 || only < 0 || !Free(only) || _items.FindLastIndex(i => i.IsNumber) != only || !_items[only].IsMillimetre || _items[only].IsFraction)
         {
             return;
         }
 
-        bool inner = Anywhere("t:inner") >= 0 && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width") && !IsLookInside();
+        bool inner = (Anywhere("t:inner") is >= 0 and int word ? !behind || _items[word].Clause == _items[only].Clause : behind && HasMark(only, "m:inside")) && _items.TrueForAll(i => !i.IsTopic || (behind && i.Clause != _items[only].Clause) || TopicIn(i) is "t:inner" or "t:rim" or "t:wheel" or "t:beadseat" or "n:width") && !IsLookInside();
         bool valve = (Anywhere("t:valvehole") >= 0 || (Anywhere("t:valve") >= 0 && _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat"))) && _items.TrueForAll(i => !i.IsTopic || TopicIn(i) is "t:valvehole" or "t:valve" or "t:rim" or "t:wheel" or "n:size");
         valve |= _items.Exists(i => i.Text is "hole" or "loch" or "trou" or "agujero" or "foro" or "gat") && ((_items[only].Value == 8.5m && Anywhere("v:ValveStem=schrader") >= 0 && Anywhere("v:ValveStem=presta") < 0) || (_items[only].Value == 6.5m && Anywhere("v:ValveStem=presta") >= 0 && Anywhere("v:ValveStem=schrader") < 0)) && Anywhere("t:valvehole") < 0;
         if (inner && !valve && _items[only].Unit == "mm" && _items[only].Value is >= 12 and <= 60)

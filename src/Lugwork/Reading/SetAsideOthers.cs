@@ -22,6 +22,26 @@ internal sealed partial class SetAside
         return speeds == 1;
     }
 
+    /// <summary>"Fixed sprocket, for 1/8 chain", "cut for a 3/32 chain": the one figure is a width of chains, which is that of the sprocket or ring.</summary>
+    private bool IsForChainWidth(int first, int last)
+    {
+        bool chain = false;
+        bool made = false;
+        int figures = 0;
+        for (int i = first; i <= last; i++)
+        {
+            figures += _items[i].IsNumber ? _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" ? 1 : 2 : 0;
+            chain |= _items[i].Is("t:chain");
+            made |= IsFor(_items[i]);
+            if ((LineScan.IsPart(_items[i]) && !_items[i].Is("t:chain")) || _items[i].Is("m:not"))
+            {
+                return false;
+            }
+        }
+
+        return figures == 1 && chain && made && (_slot == Slot.Cassette || _slot == Slot.Chainring || _slot == Slot.Crankset);
+    }
+
     private bool IsForOtherThan(int first, int last)
     {
         if (_own is not ("t:cassette" or "t:axle" or "t:rotor" or "t:valve" or "t:chain" or "t:tyre") || !IsFor(_items[first]) && !(last > first && IsFor(_items[first + 1])))
@@ -41,7 +61,7 @@ internal sealed partial class SetAside
             return false;
         }
 
-        if (_own == "t:cassette" && HasBody(first, last))
+        if (IsForChainWidth(first, last) || (_own == "t:cassette" && HasBody(first, last)))
         {
             // "For N3W": the splines of the cassette.
             return false;

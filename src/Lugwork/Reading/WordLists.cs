@@ -172,6 +172,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanCoversIsCables = All[nameof(ScanCoversIsCables)];
 
+    public static readonly FrozenSet<string> ScanCoversIsPlace = All[nameof(ScanCoversIsPlace)];
+
     public static readonly FrozenSet<string> ScanCupsBoth = All[nameof(ScanCupsBoth)];
 
     public static readonly FrozenSet<string> ScanCupsSaysBothCups = All[nameof(ScanCupsSaysBothCups)];
@@ -467,6 +469,8 @@ internal static class WordLists
     public static readonly FrozenSet<string> ScanSteeringThreadedSteerer = All[nameof(ScanSteeringThreadedSteerer)];
 
     public static readonly FrozenSet<string> ScanTapersIsOfCrown = All[nameof(ScanTapersIsOfCrown)];
+
+    public static readonly FrozenSet<string> ScanTeethIsSeatedDirect = All[nameof(ScanTeethIsSeatedDirect)];
 
     public static readonly FrozenSet<string> ScanTopicsIsHead = All[nameof(ScanTopicsIsHead)];
 
