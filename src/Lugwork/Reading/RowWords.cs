@@ -92,7 +92,7 @@ internal static class RowWords
                 tokens[i] = token;
                 tokens.RemoveRange(i + 1, 2);
             }
-            else if (token.Text is "f" && i + 2 < tokens.Count && tokens[i + 1].Is('.') && tokens[i + 1].Glued && tokens[i + 2].Kind == SpecTokenKind.Word && IsGermanPart(tokens[i + 2].Text))
+            else if (token.Text is "f" && i + 2 < tokens.Count && tokens[i + 1].Is('.') && tokens[i + 1].Glued && (tokens[i + 2].Kind == SpecTokenKind.Word ? IsGermanPart(tokens[i + 2].Text) : tokens[i + 2].IsNumber && i > 0 && tokens[i - 1].Text is "platz" or "raum" or "freigang" or "freiraum" or "passend" or "geeignet" or "passt" or "zugelassen" or "freigegeben"))
             {
                 (token.Text, token.End) = ("fur", tokens[i + 1].End);
                 tokens[i] = token;

@@ -100,7 +100,7 @@ internal sealed partial class LineScan
         ReadUse();
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i) || IsOfSteererAlone(i));
         SteererLengthBeside();
         Contradicted();
     }
@@ -115,6 +115,26 @@ internal sealed partial class LineScan
         }
 
         return j >= 0 && (_items[j].Is("t:steerer") || (_slot == Slot.Fork && _items[j].Text is "tubo" && Anywhere("t:steerer") < 0));
+    }
+
+    /// <summary>"Steerer tapered, 1 1/8 to 1.5, carbon": a material in a clause of its own (threaded or not, beside it), in a line about a steerer and nothing else.</summary>
+    private bool IsOfSteererAlone(int i)
+    {
+        int steerer = _slot == Slot.Fork ? Anywhere("t:steerer") : -1;
+        if (steerer < 0 || steerer > i || _items[i].Clause - _items[steerer].Clause > 2)
+        {
+            return false;
+        }
+
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item != _items[i] && (item.IsNumber || (item.Kind == SpecTokenKind.Word && item.Text.Length > 3 && !item.Is("m:threaded") && !item.Is("m:threadless"))))
+            {
+                return false;
+            }
+        }
+
+        return !_items.Exists(o => (o.IsTopic && !o.Is("t:steerer")) || (o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text.Length > 4));
     }
 
     /// <summary>"No travel" beside a travel.</summary>

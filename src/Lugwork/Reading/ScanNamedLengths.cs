@@ -68,15 +68,20 @@ internal sealed partial class LineScan
         }
     }
 
-    /// <summary>"Head tube 140 mm long": a length in a line about a head tube alone.</summary>
+    /// <summary>"Head tube 140 mm long", "head tube IS42 | IS42, length 125": a length in a line about a head tube alone.</summary>
     private void LengthOfHeadTube()
     {
         int found = -1;
-        for (int i = 0; i < _items.Count && Anywhere("t:headtube") >= 0 && Values.Count == 0; i++)
+        for (int i = 0; i < _items.Count && Anywhere("t:headtube") >= 0 && Values.Keys.All(k => k is "headTubeUpper" or "headTubeLower"); i++)
         {
+            if (_items[i].Used && !_items[i].IsTopic)
+            {
+                continue;
+            }
+
             if (_items[i].IsNumber || (_items[i].IsTopic && TopicIn(_items[i]) is not ("t:headtube" or "t:length")))
             {
-                if (found >= 0 || !IsLoneLength(i) || !Clause(i, "t:headtube") || !HasMark(i, "t:length"))
+                if (found >= 0 || !IsLoneLength(i) || (Clause(i, "t:headtube") ? !HasMark(i, "t:length") : !IsLengthBehindHeadTube(i)))
                 {
                     return;
                 }
@@ -89,6 +94,20 @@ internal sealed partial class LineScan
         {
             Length("headTubeLength", found);
         }
+    }
+
+    /// <summary>A clause of the length alone, behind the one of the head tube and its cups.</summary>
+    private bool IsLengthBehindHeadTube(int i)
+    {
+        foreach (SpecItem item in Clauses(_items[i].Clause))
+        {
+            if (item.Kind == SpecTokenKind.Word && !item.Is("t:length") && item.Text.Length > 3)
+            {
+                return false;
+            }
+        }
+
+        return HasMark(i, "t:length") && FindMark(i, "t:headtube", 2) is >= 0 and int tube && tube < i;
     }
 
     /// <summary>"Bielas, largo 165 mm": a length in a line about cranks alone.</summary>

@@ -32,7 +32,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(_slot == Slot.Fork && TopicOf(i) == "t:fork" && IsSeat(seat) && width >= 18 && FindMark(i, "m:max", 1) >= 0) && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && _items[Link(i)].Clause != _items[i].Clause))
+            if (field.StartsWith("largest", StringComparison.Ordinal) && TopicOf(i) is not ("" or "t:tyre" or "t:wheel" or "t:rim" or "t:beadseat") && !(_slot == Slot.Fork && TopicOf(i) == "t:fork" && IsSeat(seat) && width >= 18 && FindMark(i, "m:max", 1) >= 0) && !(IsSeat(seat) && FindMark(i, "m:max", 0) >= 0 && (_items[Link(i)].Clause != _items[i].Clause || (width >= 18 && Clause(i, "t:tyre")))))
             {
                 continue;
             }

@@ -7,12 +7,12 @@ internal static class TalkWords
 {
     /// <summary>Of the sale, the post and the meeting.</summary>
     public static FrozenSet<string> Sale { get; } = Set(
-        "shipping postage posting posted delivery courier parcel collect collection collected pickup payment pay paying paid cash card transfer price priced offer offers bid bargain refund returns warranty buyer selling sell photo photos picture pictures pics message questions reserve"
-        + " versand porto versandkosten lieferung paket abholen abholung selbstabholung zahlung zahlen bezahlen uberweisung bar preis preislich angebot angebote rucknahme rucknahme garantie gewahrleistung kaufer verkaufe verkaufen privatverkauf foto fotos bilder fragen anfragen nachricht tausche"
-        + " envoi envois livraison colis frais port poste postale retrait paiement payer payement virement especes cheque prix offre offres remise garantie acheteur vends vendre photo photos question questions message echange"
-        + " envio envios portes gastos paquete recogida recoger pago pagar transferencia efectivo bizum precio oferta ofertas devolucion devoluciones garantia comprador vendo vender foto fotos pregunta preguntas mensaje"
-        + " spedizione spedizioni pacco consegna ritiro pagamento pagare bonifico contanti prezzo offerta offerte reso resi garanzia acquirente vendo vendere foto domande messaggio permute"
-        + " verzending verzenden verzendkosten pakket bezorgen ophalen afhalen betaling betalen overmaken contant tikkie prijs vraagprijs bod bieden biedingen retour garantie koper verkopen verkoop foto fotos vragen bericht");
+        "shipping postage posting posted delivery courier parcel collect collection collected pickup payment pay paying paid cash card transfer price priced offer offers bid bargain refund returns warranty buyer selling sell photo photos picture pictures pics message questions reserve person sent shipped boxed packed"
+        + " versand porto versandkosten lieferung paket abholen abholung selbstabholung zahlung zahlen bezahlen uberweisung bar preis preislich angebot angebote rucknahme rucknahme garantie gewahrleistung kaufer verkaufe verkaufen privatverkauf foto fotos bilder fragen anfragen nachricht tausche verschickt versendet abgeholt verpackt personlich"
+        + " envoi envois livraison colis frais port poste postale retrait paiement payer payement virement especes cheque prix offre offres remise garantie acheteur vends vendre photo photos question questions message echange expedie expediee envoye envoyee emballe propre"
+        + " envio envios portes gastos paquete recogida recoger pago pagar transferencia efectivo bizum precio oferta ofertas devolucion devoluciones garantia comprador vendo vender foto fotos pregunta preguntas mensaje enviado enviada embalado mano"
+        + " spedizione spedizioni pacco consegna ritiro pagamento pagare bonifico contanti prezzo offerta offerte reso resi garanzia acquirente vendo vendere foto domande messaggio permute spedito spedita imballato mano"
+        + " verzending verzenden verzendkosten pakket bezorgen ophalen afhalen betaling betalen overmaken contant tikkie prijs vraagprijs bod bieden biedingen retour garantie koper verkopen verkoop foto fotos vragen bericht verzonden opgehaald opgestuurd ingepakt");
 
     /// <summary>Of how it was used and kept, of the owner's life and of the weather.</summary>
     public static FrozenSet<string> Life { get; } = Set(

@@ -36,6 +36,8 @@ public sealed class SpecLineRefusalNewFormsTests
     [InlineData("headset", "cup EC34")]
     [InlineData("headset", "Schale EC30")]
     [InlineData("rear shock", "stroke 55 up to 210")]
+    [InlineData("rear shock", "Feder für 229x70")]
+    [InlineData("rear shock", "spring 229x70")]
     [InlineData("rear thru-axle", "180 tot 190, M12x1.0")]
     [InlineData("rear thru-axle", "M12/15")]
     [InlineData("fork", "as tot kroon 395 of 405")]
