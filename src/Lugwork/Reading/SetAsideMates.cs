@@ -193,6 +193,13 @@ internal sealed partial class SetAside
         int to = reamed + 1;
         bool word = reamed >= 0 && _slot == Slot.Frame && WordLists.SetAsideMatesIsReamedTo.Contains(_items[reamed].Text);
         bool sure = word && to < last && _items[to].Text is "to" or "auf" or "a" or "op" or "tot" && _items[to + 1].IsNumber && (Any(first, last, "t:headtube") || Any(first, last, "t:headset"));
+        if (word && !sure && to < last && _items[to].Text is "for" or "fur" or "pour" or "para" or "per" or "voor" && Any(first, reamed, "t:seattube"))
+        {
+            // "Seat tube reamed for a 26.2 post".
+            to += _items[to + 1].IsNumber ? 0 : 1;
+            sure = to < last && _items[to + 1].IsNumber;
+        }
+
         if (!sure || _items.GetRange(first, last - first + 1).Exists(i => WordLists.SetAsideMatesIsReamedTo2.Contains(i.Text)) || _items.GetRange(to + 2, last - to - 1).Exists(i => i.IsNumber || i.Is("d:past")))
         {
             return false;
