@@ -129,7 +129,7 @@ internal static class PlacedWords
     {
         for (int i = 0; i < items.Count; i++)
         {
-            if (saddle && items[i] is { Kind: SpecTokenKind.Word, Text: "telaio" })
+            if (saddle && items[i] is { Kind: SpecTokenKind.Word, Text: "telaio" or "forcellino" or "forcellini" })
             {
                 items[i] = Word(items[i], "t:rails");
             }

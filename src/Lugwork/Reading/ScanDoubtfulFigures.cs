@@ -24,6 +24,7 @@ internal sealed partial class LineScan
 
                 bool unit = item.Unit switch
                 {
+                    "mm" when item is { UnitWord: "cm", Places: >= 3 } => false,
                     "" or "mm" => true,
                     "in" => item.Value < 15 || (type == nameof(Tyres.TyreSize) && item.Value <= 36) || (type == nameof(Tyres.BeadSeat) && IsMountainSeat(i, out _)),
                     "kg" or "lb" => type == nameof(Load),
