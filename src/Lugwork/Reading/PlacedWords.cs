@@ -6,6 +6,18 @@ internal static class PlacedWords
     /// <summary>How far the letter for the lower half may stand behind the one for the upper half, in items.</summary>
     private const int Apart = 14;
 
+    /// <summary>"Livello olio min", "olio min. 50 ml", "öl min. 2 Jahre": the least of it, and no kind of oil.</summary>
+    private static bool IsLeastOil(List<SpecItem> items, int i)
+    {
+        int behind = i + 1 < items.Count && (items[i + 1].IsSign('.') || items[i + 1].IsSign(':') || items[i + 1].IsSign('/')) ? i + 2 : i + 1;
+        return (behind < items.Count && (items[behind].Is("m:max") || WordLists.PlacedWordsLeastOil.Contains(items[behind].Text) || (items[behind].IsNumber && items[behind].Clause == items[i].Clause)))
+            || (i > 0 && WordLists.PlacedWordsLeastOil.Contains(items[i - 1].Text));
+    }
+
+    /// <summary>"PP 12-100", "12x142 PP", "PP 148": beside an axle and its width, or right before a width.</summary>
+    private static bool IsOfPair(List<SpecItem> items, int i) =>
+        (i + 1 < items.Count && items[i + 1].IsNumber && (items[i + 1].Value >= 100 || (i + 3 < items.Count && items[i + 2].Kind == SpecTokenKind.Sign && items[i + 3].IsNumber && items[i + 3].Value >= 100))) || (i > 2 && items[i - 1].IsNumber && items[i - 2].Kind == SpecTokenKind.Sign && items[i - 2].Glued && items[i - 3].IsNumber);
+
     public static void Mend(List<SpecItem> items)
     {
         for (int i = 0; i < items.Count; i++)
@@ -36,8 +48,14 @@ internal static class PlacedWords
                     // "Mozzo corsa da 130": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;
-                case "pinon" or "pinones" when items[i].Is("v:CassettePattern=freewheel") && items.Exists(o => o.Text is "fijo" or "fija"):
+                case "pinon" or "pinones" when items[i].Is("v:CassettePattern=freewheel") && items.Exists(o => o.Text is "fijo" or "fija" || (o.Text == "rueda" && o.End - o.Start == "rueda fija".Length)):
                     // "Piñón a rosca fijo": screwed on, and fixed.
+                    items[i] = Word(items[i], "m:nothing");
+                    break;
+                case "olio" or "huile" or "aceite" or "min" or "ol" when items[i].Is("v:BrakeFluid=mineral-oil") && items[i].End - items[i].Start <= "aceite min.".Length && IsLeastOil(items, i):
+                case "pp" when items[i].Is("m:thru") && !IsOfPair(items, i):
+                case "screwed" when items[i].Is("m:threaded") && i + 1 < items.Count && items[i + 1].Text is "together" or "in" or "into" or "on" or "onto" or "down" or "to" or "up":
+                    // "Olio min. e max.": marks of a reservoir. "Screwed together": how it is held, and no thread of a steerer. "135, 20 pp": by the piece.
                     items[i] = Word(items[i], "m:nothing");
                     break;
                 case "american" when items[i].Is("v:Shell=American-68") && i + 1 < items.Count && (items[i + 1].Is("t:frame") || items[i + 1].Text is "bike" or "bikes" or "brand" or "company"):

@@ -6,6 +6,12 @@ internal sealed partial class LineScan
     /// <summary>"2 right cleats", "2x left pedals, 1 right": the sides of something that goes with pedals, or more than one word for a side.</summary>
     private bool IsOfPedals(int side)
     {
+        // "One of a pair".
+        if (side > 1 && _items[side - 1].Text is "of" or "from" && _items[side - 2].Text is "one" or "half" or "single" or "1")
+        {
+            return false;
+        }
+
         for (int i = 0; i < _items.Count; i++)
         {
             if (i != side && (IsSide(_items[i].Text) || (_items[i].Kind == SpecTokenKind.Word && IsBesidePedals(_items[i].Text))))

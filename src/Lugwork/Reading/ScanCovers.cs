@@ -47,7 +47,7 @@ internal sealed partial class LineScan
 
             for (int name = way - 1; name >= 0 && name >= way - 4 && _items[name].Clause == _items[i].Clause && !_items[name].Is("m:not"); name--)
             {
-                if (IsCables(_items[name].Text) && !HasMark(i, "m:not"))
+                if (IsCables(_items[name].Text) && !HasMark(i, "m:not") && !(i + 2 < _items.Count && _items[i + 1].Text is "of" or "der" or "des" or "du" or "del" or "della" or "van" && !_items[i + 2].Is("t:headset") && !(i + 3 < _items.Count && _items[i + 3].Is("t:headset"))))
                 {
                     Keep("cables", "through", name, i);
                     break;

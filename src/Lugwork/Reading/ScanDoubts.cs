@@ -101,7 +101,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if ((item.Text == "of" && i > 0 && _items[i - 1].Text == "out" && i + 1 < _items.Count && _items[i + 1].IsNumber) || (item.IsFraction && item.Is("t:spacing") && i > 0 && WordLists.ScanDoubtsNotYet.Contains(_items[i - 1].Text))
+            if ((item.Text == "of" && i > 0 && _items[i - 1].Text == "out" && i + 1 < _items.Count && _items[i + 1].IsNumber) || (item.IsFraction && item.Is("t:spacing") && i > 0 && WordLists.ScanDoubtsNotYet.Contains(_items[i - 1].Text)) || (item.IsFraction && item.Is("t:spacing") && item.Text is "cold" or "coldset" or "bases" or "ecarte" or "ecartee" or "ecartees" && Clauses(item.Clause).Any(o => WordLists.ScanDoubtsWished.Contains(o.Text)))
                 || (i + 2 < _items.Count && _items[i + 2].IsNumber && _items[i + 1].Text is "a" or "to" or "auf" or "hasta" or "fino" or "tot" or "naar" && item.Is("v:RearTriangle=opens")))
             {
                 // "Out of 27.2 posts", "could be cold set to 130", "se puede abrir a 130".

@@ -22,7 +22,7 @@ internal sealed partial class LineScan
             (28.6m, _) => "1-1/8 in",
             (25.4m, _) => "1 in",
             // A threaded steerer of 25.0 mm is French; 25 alone can be an inch.
-            (25m, "threaded") when _items[only].Places > 0 || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francaise" or "french" or "francais" or "franzosisch" or "franzosische" or "francese" or "francesa" or "frances" or "franse" or "frans") => "25",
+            (25m, "threaded") when !_items.Exists(o => o.Text is "english" or "englisch" or "anglais" or "ingles" or "inglese" or "engels") && _items[only].Places > 0 || Anywhere("v:ShellFamily=French") >= 0 || _items.Exists(o => o.Text is "francaise" or "french" or "francais" or "franzosisch" or "franzosische" or "francese" or "francesa" or "frances" or "franse" or "frans") => "25",
             (31.8m, "threadless") when _items[only].IsDiameter => "1-1/4 in",
             _ => "",
         };
@@ -73,7 +73,7 @@ internal sealed partial class LineScan
         for (int i = 0; i + 1 < _items.Count && !Values.ContainsKey("travel"); i++)
         {
             bool sized = Free(i) && _items[i] is { Unit: "", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && _items[i].End - _items[i].Start > _items[i].Text.Length && !Joins(i);
-            bool behind = i > 0 && _items[i - 1].Is("m:sprung") && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && !Joins(i) && !(_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause);
+            bool behind = i > 0 && _items[i - 1].Is("m:sprung") && Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Value: 80 or 120 or 130 or 140 or 160 or 170 or 180 or 190 or 200 } && !Joins(i) && !(_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause) && !IsOfNextClause(i);
             if (behind)
             {
                 // "Federgabel 120 mm, 15x110": no hub is as wide.
@@ -86,6 +86,13 @@ internal sealed partial class LineScan
                 Length("travel", i);
             }
         }
+    }
+
+    /// <summary>"Federgabel 180, Disc", "200, Schaftlänge": a clause behind that says in words what the figure is of, and has none of its own.</summary>
+    private bool IsOfNextClause(int i)
+    {
+        IEnumerable<SpecItem> next = Clauses(_items[i].Clause + 1);
+        return next.Any(o => o.Is("t:rotor") || o.Is("t:brake") || o.Is("t:steerer") || o.Is("t:length") || o.Is("t:steererlength")) && !next.Any(o => o.IsNumber);
     }
 
     private static bool IsGermanOfFork(SpecItem item) =>

@@ -58,6 +58,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Punteras que se abren hacia atrás": slots that open to one side, and no stay that parts.</summary>
     private bool OpensToOneSide(int i) =>
+        (i + 1 < _items.Count && WordLists.ScanFrameNotNeeded.Contains(_items[i + 1].Text)) ||
         i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i].Terms.Any(t => t == "v:RearTriangle=opens")
         && (_items[i + 1].Is("m:rear") || (_items[i + 1].Is("m:front") && _items[i + 1].Text != "voor") || WordLists.ScanFrameOpensToOneSide.Contains(_items[i + 1].Text));
 

@@ -63,7 +63,7 @@ internal sealed partial class LineScan
         return third > 0 && third + 2 < _items.Count && _items[third].Value == _items[first].Value && _items[third + 2].IsNumber && _items[third + 2].Value == _items[first + 2].Value && (Links(_items[third + 1]) || _items[third + 1].Is("m:or") || _items[third + 1].Is("m:and"));
     }
 
-    private bool IsInchesOfMount(int i, bool post) => post && Free(i) && _items[i] is { IsFraction: false, IsInch: true, Value: 5 or 6 or 7 or 8 };
+    private bool IsInchesOfMount(int i, bool post) => post && Free(i) && !(i > 0 && _items[i].Glued && _items[i - 1].Text == "m") && _items[i] is { IsFraction: false, IsInch: true, Value: 5 or 6 or 7 or 8 };
 
     private static decimal RotorOf(SpecItem item) => item.Value switch { 5 => 140, 6 => 160, 7 => 180, 8 => 203, _ => item.Value };
 

@@ -14,7 +14,7 @@ internal sealed partial class LineScan
                 ReadCaliper();
                 break;
             case "frontBrakeLever" or "rearBrakeLever":
-                Words("CablePull", "pull");
+                Words("CablePull", "pull", i => !IsLengthOfCable(i));
                 if (Values.TryGetValue("pull", out LineFinding? told) && told.Key == "short" && (Anywhere("v:BrakeType=direct-pull") is >= 0 and int other ? !Negated(other) : _items.Exists(o => o.Text is "long" or "lang" or "larga" or "largo" or "lungo")))
                 {
                     Several("pull", ["short", "long"], told.First, told.Last, "the brake that is named is pulled by levers of another pull");
@@ -23,12 +23,12 @@ internal sealed partial class LineScan
                 {
                     Several("pull", ["short", "long"], both, both, "the brakes that are named are pulled by levers of different pull");
                 }
-                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") < 0 && Anywhere("v:BrakeType=mini-direct-pull") < 0 && Anywhere("v:BrakeType=cantilever") is >= 0 and int canti)
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") < 0 && Anywhere("v:BrakeType=mini-direct-pull") < 0 && Anywhere("v:BrakeType=cantilever") is >= 0 and int canti && !IsOfFrameOrFluid(canti))
                 {
                     // So has that of a cantilever the short one.
                     Keep("pull", "short", canti, canti);
                 }
-                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear)
+                else if (!Values.ContainsKey("pull") && Anywhere("v:BrakeType=direct-pull") is >= 0 and int linear && !IsOfFrameOrFluid(linear))
                 {
                     // The lever of a direct-pull brake has the long pull.
                     Keep("pull", "long", linear, linear);
@@ -246,8 +246,20 @@ internal sealed partial class LineScan
 
     /// <summary>"Funda externa negra", "gaine extérieure rouge": the housing by its colour or its length, and "Bremsleitung extern", another one's.</summary>
     private bool IsHousing(int i) =>
+        Clauses(_items[i].Clause).Any(o => o.Is("t:brake") || o.Text is "foto" or "fotos" or "photo" or "photos" or "rem" or "brake" or "freno" or "frein" or "bremse") ||
         (i + 1 < _items.Count && _items[i].IsFraction && _items[i].Text is "gaine" or "funda" or "guaina" or "externe" or "buitenkabel" && (_items[i + 1].Is("c:colour") || _items[i + 1].IsNumber || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Terms.IsEmpty && _items[i + 1].Text.Length > 3)))
         || (i > 0 && (_items[i - 1].Text.StartsWith("brems", StringComparison.Ordinal) || _items[i - 1].Text.StartsWith("remleid", StringComparison.Ordinal)));
+
+    /// <summary>"Cable pull: long enough", "Seilzug: kurz abgelängt", "lang, 1.8 m", "largo / corto": the length of a cable, or two pulls.</summary>
+    private bool IsLengthOfCable(int i)
+    {
+        int next = i + 1;
+        return next < _items.Count && (WordLists.ScanSmallerLengthOfCable.Contains(_items[next].Text) || ((_items[next].IsSign('/') || _items[next].Kind == SpecTokenKind.Sign) && next + 1 < _items.Count && (_items[next + 1] is { IsNumber: true, Unit: "m" or "cm" or "mm" } || _items[next + 1].Text is "short" or "long" or "kurz" or "lang" or "corto" or "corta" or "largo" or "larga" or "lungo" or "lunga" or "court" or "courte" or "longue" or "kort" or "lange")));
+    }
+
+    /// <summary>"Cantilever boss", "V-brake, hydraulic": of the frame, or of a brake that no cable pulls.</summary>
+    private bool IsOfFrameOrFluid(int i) =>
+        (i + 1 < _items.Count && WordLists.ScanSmallerOfFrame.Contains(_items[i + 1].Text)) || _items.Exists(o => o.Text.StartsWith("hydr", StringComparison.Ordinal) || o.Text.StartsWith("hidr", StringComparison.Ordinal) || o.Text.StartsWith("idraul", StringComparison.Ordinal));
 
     /// <summary>"Cable inside the box": an article behind it, and not of the frame.</summary>
     private bool IsInsideOther(int i) =>

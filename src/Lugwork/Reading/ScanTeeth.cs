@@ -23,7 +23,8 @@ internal sealed partial class LineScan
 
     /// <summary>"Ring seats direct on the arm", "rechtstreeks gemonteerd", "se fixe directement sur la manivelle": an adverb, or the word before what the ring sits on.</summary>
     private bool IsSeatedDirect(int i) =>
-        i + 1 < _items.Count && _items[i].Text is "direct" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" && !Negated(i) && WordLists.ScanTeethIsSeatedDirect.Contains(_items[i + 1].Text);
+        i + 1 < _items.Count && _items[i].Text is "direct" or "directly" or "directement" or "directamente" or "direttamente" or "rechtstreeks" && !Negated(i) && WordLists.ScanTeethIsSeatedDirect.Contains(_items[i + 1].Text) && !_items.Exists(o => WordLists.ScanTeethSpider.Contains(o.Text))
+        && (_items[i + 1].Text.Length > 5 || Enumerable.Range(i + 1, Math.Min(4, _items.Count - i - 1)).Any(j => _items[j].Is("t:crank") || WordLists.ScanTeethArm.Contains(_items[j].Text)));
 
     /// <summary>"Ring mount: direct, 8-bolt": the way the ring is held, behind the word for that and a colon.</summary>
     private bool IsMountedDirect(int i) =>

@@ -113,7 +113,7 @@ internal sealed partial class LineScan
         // "Inside the 700C rim it is 17 mm": the bead seat stands before it.
         int seat = Values.TryGetValue("beadSeat", out LineFinding? known) ? known.Last : -1;
         int only = _items.FindIndex(seat + 1, i => i.IsNumber);
-        bool behind = seat >= 0 && only > seat && _items[only].Clause == _items[seat].Clause && !Values.ContainsKey("innerWidth") && _items.FindIndex(i => i.IsNumber) >= known!.First && Clause(only, "t:rim");
+        bool behind = seat >= 0 && only > seat && _items[only].Clause == _items[seat].Clause && !Values.ContainsKey("innerWidth") && _items.FindIndex(i => i.IsNumber) >= known!.First && Clause(only, "t:rim") && !_items.Exists(o => WordLists.ScanWheelsInRim.Contains(o.Text));
         if ((Values.Count > 0 && !behind) || Doubts.Count > 0 || only < 0 || !Free(only) || _items.FindLastIndex(i => i.IsNumber) != only || !_items[only].IsMillimetre || _items[only].IsFraction)
         {
             return;

@@ -655,4 +655,22 @@ internal static class WordLists
     public static readonly FrozenSet<string> TradeTalkWearIsPlace = All[nameof(TradeTalkWearIsPlace)];
 
     public static readonly FrozenSet<string> ScanFiguresIsOfHeavier = All[nameof(ScanFiguresIsOfHeavier)];
+
+    public static readonly FrozenSet<string> PlacedWordsLeastOil = All[nameof(PlacedWordsLeastOil)];
+
+    public static readonly FrozenSet<string> ScanSmallerLengthOfCable = All[nameof(ScanSmallerLengthOfCable)];
+
+    public static readonly FrozenSet<string> ScanSmallerOfFrame = All[nameof(ScanSmallerOfFrame)];
+
+    public static readonly FrozenSet<string> ScanFrameNotNeeded = All[nameof(ScanFrameNotNeeded)];
+
+    public static readonly FrozenSet<string> ScanCupsOneOf = All[nameof(ScanCupsOneOf)];
+
+    public static readonly FrozenSet<string> ScanTeethSpider = All[nameof(ScanTeethSpider)];
+
+    public static readonly FrozenSet<string> ScanTeethArm = All[nameof(ScanTeethArm)];
+
+    public static readonly FrozenSet<string> ScanWheelsInRim = All[nameof(ScanWheelsInRim)];
+
+    public static readonly FrozenSet<string> ScanDoubtsWished = All[nameof(ScanDoubtsWished)];
 }
