@@ -310,7 +310,7 @@ internal sealed partial class LineScan
         j + 1 < _items.Count && _items[j + 1].Clause == _items[j].Clause && (_items[j + 1].Is("t:travel") || _items[j + 1].Is("n:width")) && !(j + 2 < _items.Count && (_items[j + 2].IsNumber || _items[j + 2].IsSign(':')));
 
     private bool MountSize(int j, bool post) =>
-        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
+        Free(j) && ((_items[j].IsMillimetre && _items[j].Value is >= 100 and <= 230) || (post && !(j > 0 && _items[j].Glued && _items[j - 1].Text == "m") && (_items[j].IsInch || _items[j].Glued || (j > 0 && _items[j - 1].Is("m:pm") && _items[j].Unit.Length == 0)) && _items[j].Value is 5 or 6 or 7 or 8 && !_items[j].IsFraction));
 
     /// <summary>"Up to" between a mount and a figure: the figure is the largest rotor, not the mount.</summary>
     private bool HasLimit(int from, int to)

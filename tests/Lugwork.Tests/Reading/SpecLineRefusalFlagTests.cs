@@ -23,6 +23,8 @@ public sealed class SpecLineRefusalFlagTests
     [InlineData("rear wheel", "XD | n")]
     [InlineData("seatpost", "27.2+")]
     [InlineData("rear tyre", "50-622+")]
+    [InlineData("frame", "post mount M6")]
+    [InlineData("frame", "PM M6")]
     [InlineData("frame", "Swiss BB30 73 Italian")]
     [InlineData("frame", "BB30 73 Italian")]
     [InlineData("frame", "Swiss BSA 68")]
