@@ -52,6 +52,10 @@ internal static class PlacedWords
                     // "Piñón a rosca fijo": screwed on, and fixed.
                     items[i] = Word(items[i], "m:nothing");
                     break;
+                case "pas" when items[i].Is("v:Hanger=no-hanger") && i + 1 < items.Count && (items[i + 1].IsSign(':') || items[i + 1].IsNumber):
+                    // "Pas de la patte : 10x1": its pitch.
+                    items[i] = Word(items[i], "t:hanger");
+                    break;
                 case "olio" or "huile" or "aceite" or "min" or "ol" when items[i].Is("v:BrakeFluid=mineral-oil") && items[i].End - items[i].Start <= "aceite min.".Length && IsLeastOil(items, i):
                 case "pp" when items[i].Is("m:thru") && !IsOfPair(items, i):
                 case "screwed" when items[i].Is("m:threaded") && i + 1 < items.Count && items[i + 1].Text is "together" or "in" or "into" or "on" or "onto" or "down" or "to" or "up":

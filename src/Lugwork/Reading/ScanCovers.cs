@@ -40,7 +40,7 @@ internal sealed partial class LineScan
             }
 
             int way = _items[i - 1].Text is "die" or "das" or "den" or "the" or "this" or "le" or "la" or "el" or "il" or "de" or "het" ? i - 2 : i - 1;
-            if (way < 1 || !(_items[way].Text is "durch" or "durchs" or "par" or "dans" or "por" or "attraverso" or "dal" or "nel" or "door" or "through" or "travers"))
+            if (way < 1 || !(_items[way].Text is "durch" or "durchs" or "im" or "par" or "dans" or "por" or "attraverso" or "dal" or "nel" or "door" or "through" or "travers"))
             {
                 continue;
             }

@@ -118,7 +118,7 @@ internal sealed partial class SetAside
     {
         for (int i = first; i + 3 <= last; i++)
         {
-            if (WordLists.SetAsideGreater.Contains(_items[i].Text) && (_items[i].Terms.IsEmpty || _items[i].Is("m:over")) && _items[i + 2].Text is "als" or "dan" or "than" && _items[i + 3].IsNumber)
+            if (_items[i + 3].IsNumber && _items[i + 2].Text is "als" or "dan" or "than" && (_items[i].Terms.IsEmpty || _items[i].Is("m:over")) && WordLists.SetAsideGreater.Contains(_items[i].Text))
             {
                 Replace(i, "m:nothing");
                 Replace(i + 2, "m:over");
