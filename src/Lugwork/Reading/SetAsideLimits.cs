@@ -49,7 +49,7 @@ internal sealed partial class SetAside
     private void NotMoreThan(int first, int last)
     {
         Parted(first, last);
-        if (IsOtherwise(first, last))
+        if (!Compares(first, last) || IsOtherwise(first, last))
         {
             return;
         }
@@ -105,6 +105,20 @@ internal sealed partial class SetAside
         for (int i = first + 2; i <= last; i++)
         {
             if ((_items[i].Is("t:fork") && _slot == Slot.Frame && Numbers(first, i) > 0 && _items[i - 1].Text is "the" or "my" or "a" or "in" or "der" or "die" or "de" or "la" or "nella") || (WordLists.EndCapPairsIsDenied.Contains(_items[i].Text) && _items[i].Text[0] is 'w' or 'o' or 's' or 'z' && Enumerable.Range(i, Math.Min(4, last - i + 1)).Any(j => _items[j].Is("m:adapt"))))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>A word of comparison or of a limit stands there; few clauses have one, and there is nothing to set aside in the others.</summary>
+    private bool Compares(int first, int last)
+    {
+        for (int i = first; i <= last; i++)
+        {
+            if (!_items[i].Terms.IsEmpty && (_items[i].Is("m:over") || _items[i].Is("m:min") || _items[i].Is("m:max") || _items[i].Is("t:riderweight")))
             {
                 return true;
             }
