@@ -242,6 +242,12 @@ internal static class ItemCutter
                 (items[i].Unit, items[i + 2].Unit, items[i].IsBroken, items[i + 2].IsBroken) = ("other", "other", false, false);
             }
 
+            if (i > 0 && i + 2 < items.Count && items[i] is { IsNumber: true, IsFraction: false, Places: 1 or 2, Unit: "", Value: >= 1 and < 32 } && items[i + 1].IsSign('.') && items[i + 1].Glued && items[i + 2].Kind == SpecTokenKind.Word && items[i - 1].Text is "am" or "vom" or "zum" or "bis")
+            {
+                // "Am 27.2. abholen": a day.
+                (items[i].Unit, items[i].IsBroken) = ("other", false);
+            }
+
             if (i == 0 && items.Count > 3 && items[0] is { Text: "post", IsFraction: false } && items[1].IsSign('.') && items[1].Glued && items[2].Kind == SpecTokenKind.Word)
             {
                 // "Post. Boost 148x12": short for the rear in Italian.

@@ -48,6 +48,7 @@ internal sealed partial class LineScan
         "body" when value.First > 0 && (_items[value.First - 1].Is("m:swap") || (value.First > 1 && SetAside.IsFor(_items[value.First - 1]) && _items[value.First - 2].Is("m:lockringthread"))) => "the body can be one that goes on, or one that a thing is for",
         "seatTube" when _slot == Slot.Frame && HasSleeveBehind(value) => "a sleeve is named, and the figure can be of either side",
         "frontLips" when IsLipsOfOther(value) => "the lips can be of another fork, or may change",
+        "crownSeat" when IsBroughtTo(value.Last) => "one size is brought to another",
         "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
         "travel" when Clauses(_items[value.First].Clause).Any(o => WordLists.ScanOtherMeaningsOtherMeaning2.Contains(o.Text)) => "the travel can be a part of the whole",
         "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
@@ -101,6 +102,10 @@ internal sealed partial class LineScan
         return false;
     }
 
+    /// <summary>"26.4 to 27", "26,4 auf 27": from one size to another.</summary>
+    private bool IsBroughtTo(int i) =>
+        i + 2 < _items.Count && _items[i + 2].IsNumber && _items[i + 1].Text is "to" or "auf" or "a" or "op" or "naar";
+
     /// <summary>A second length that a crank can have.</summary>
     private bool HasOtherLength(LineFinding value)
     {
@@ -119,7 +124,7 @@ internal sealed partial class LineScan
     private bool IsDropOfBracket(LineFinding value)
     {
         int next = value.Last + 1;
-        bool name = value.Key.StartsWith("PF41", StringComparison.Ordinal);
+        bool name = value.Key.StartsWith("PF41", StringComparison.Ordinal) || (next < _items.Count && _items[next].Text == "drop" && (next + 1 == _items.Count || _items[next + 1].Kind != SpecTokenKind.Word));
         return name && next < _items.Count && _items[next].Clause == _items[value.Last].Clause && _items[next].Kind == SpecTokenKind.Word
             && (_items[next].Text is "cm" || IsHeightWord(_items[next].Text) || (_items[next].Text == "mm" && next + 1 < _items.Count && IsHeightWord(_items[next + 1].Text)));
     }
@@ -143,8 +148,8 @@ internal sealed partial class LineScan
     private bool IsTravelOnAxle(LineFinding value)
     {
         int width = value.First;
-        return _slot == Slot.Fork && width > 0 && width < value.Last && _items[width - 1].Is("t:fork") && _items[width] is { IsNumber: true, Unit: "mm" } && width + 1 < _items.Count
-            && (_items[width + 1].IsSign('x') ? _items[width + 1].End - _items[width + 1].Start > 1 : !Links(_items[width + 1])) && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0 && Anywhere("t:travel") < 0;
+        return _slot == Slot.Fork && width > 0 && width < value.Last && _items[width - (_items[width - 1].Kind == SpecTokenKind.Sign && width > 1 ? 2 : 1)].Is("t:fork") && _items[width] is { IsNumber: true, Unit: "mm" } && width + 1 < _items.Count
+            && (_items[width + 1].IsSign('x') ? _items[width + 1].End - _items[width + 1].Start > 1 : !Links(_items[width + 1])) && Anywhere("t:spacing") < 0 && Anywhere("n:width") < 0 && Anywhere("t:hub") < 0 && Anywhere("t:travel") < 0 && Anywhere("m:boost") < 0;
     }
 
     /// <summary>"Single crown fork, up to 180 disc": nothing of the line is of the rear.</summary>

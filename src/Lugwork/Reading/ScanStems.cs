@@ -38,6 +38,12 @@ internal sealed partial class LineScan
                 continue;
             }
 
+            if (inch && i + 3 < _items.Count && _items[i + 1].IsSign('(') && _items[i + 3].IsSign(')') && _items[i + 2] is { IsNumber: true, IsFraction: false, Unit: "mm" } other && Math.Abs((_items[i].Value * 25.4m) - other.Value) > 1)
+            {
+                Several("fixing", [], i, i + 2, "the inches and the millimetres are two sizes");
+                continue;
+            }
+
             string topic = TopicOfStem(i);
             if (IsShaft(i))
             {

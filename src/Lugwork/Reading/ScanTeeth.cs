@@ -8,7 +8,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || IsMountedDirect(i) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
+            bool direct = _items[i].Is("v:DirectMountRing=3-bolt|8-bolt|own") || (_items[i].Text == "direct" && !_items.Exists(o => WordLists.ScanTeethSpider.Contains(o.Text)) && ((i > 0 && _items[i - 1].Is("t:chainring")) || (i + 1 < _items.Count && _items[i + 1].Is("t:chainring")))) || IsMountedDirect(i) || _items[i].Text is "directo" or "diretto" or "direkt" or "dm" || (_items[i].Text is "direct" or "directe" or "directa" or "diretta" && i + 1 < _items.Count && _items[i + 1].Text is "montage" or "mount" or "bevestiging" or "fijacion" or "fixation") || (_items[i].Is("v:DerailleurMount=direct-mount") && !_items[i].Is("v:DirectMountRing=3-bolt"));
             bool seated = !direct && IsSeatedDirect(i);
             direct |= seated;
             for (int j = i - 7; direct && j <= i + 7 && !Values.ContainsKey("directMount"); j++)

@@ -55,8 +55,16 @@ internal sealed partial class SetAside
         }
 
         MoreThanIsNot(first, last);
+        bool stock = Any(first, last, "m:stock");
         for (int i = first; i < last; i++)
         {
+            if (stock && _items[i].Is("m:max") && _items[i].Text[0] is 'n' or 'k')
+            {
+                // "No bigger rotor than 180 in stock".
+                Replace(i, "m:over");
+                continue;
+            }
+
             if (IsCannot(i, last))
             {
                 DeniedComparison(i, last);
@@ -75,7 +83,7 @@ internal sealed partial class SetAside
                 continue;
             }
 
-            if (!duty && IsOnlyUntried(first, i, last))
+            if (!duty && (stock || IsOnlyUntried(first, i, last)))
             {
                 Untried(i, last);
                 continue;
