@@ -34,7 +34,7 @@ internal sealed partial class LineScan
     {
         for (int i = 2; i < _items.Count && !Full && !Values.ContainsKey("cables"); i++)
         {
-            if (_items[i].Kind != SpecTokenKind.Word || _items[i].IsFraction || !(_items[i].Is("t:headset") || WordLists.ScanCoversIsPlace.Contains(_items[i].Text)))
+            if (_items[i].Kind != SpecTokenKind.Word || (_items[i].IsFraction && _items[i].Text != "top") || !(_items[i].Is("t:headset") || _items[i] is { IsFraction: true, Text: "top" } || WordLists.ScanCoversIsPlace.Contains(_items[i].Text)))
             {
                 continue;
             }

@@ -8,6 +8,11 @@ internal sealed partial class LineScan
     {
         if (Anywhere("m:electronic") < 0)
         {
+            if (Values.TryGetValue("signal", out LineFinding? pulled) && pulled.Key == "cable" && IsToBattery(pulled.Last))
+            {
+                Several("signal", ["cable", "wired"], pulled.First, pulled.Last, "a cable that goes to a battery does not pull");
+            }
+
             return;
         }
 

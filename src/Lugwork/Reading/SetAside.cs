@@ -207,7 +207,7 @@ internal sealed partial class SetAside
 
         int size = i + 1;
         size += size < _items.Count && (_items[size].IsSign(',') || _items[size].IsSign(':')) ? 1 : 0;
-        return size + 1 < _items.Count && (size <= last || _items[i + 1].IsSign(',')) && _items[size].IsNumber && (_items[size + 1].IsSign('x') || _items[size + 1].IsSign('-')) && !(i > 0 && (_items[i - 1].Is("m:with") || _items[i - 1].IsTopic && !_items[i - 1].Is("t:tyre") && !_items[i - 1].Is("m:front") && !_items[i - 1].Is("m:rear") && !_items[i - 1].Is("n:colour")));
+        return size + 1 < _items.Count && (size <= last || _items[i + 1].IsSign(',')) && _items[size].IsNumber && (_items[size + 1].IsSign('x') || _items[size + 1].IsSign('-')) && !(i > 0 && (_items[i - 1].Is("m:with") || _items[i - 1].Text is "bike" or "bicycle" or "rain" or "dust" or "storage" or "wheel" || _items[i - 1].IsTopic && !_items[i - 1].Is("t:tyre") && !_items[i - 1].Is("m:front") && !_items[i - 1].Is("m:rear") && !_items[i - 1].Is("n:colour")));
     }
 
     private bool NumberBehind(int i, int last)
