@@ -140,6 +140,11 @@ internal sealed partial class LineScan
             if (speed == 0 || (speed >= least && speed <= most))
             {
                 Keep("pattern", key, first, last);
+                if (speed > 0 && key[0] == 'X' && _fields["speeds"].Read(speed.ToString(CultureInfo.InvariantCulture)).Keys is [string count])
+                {
+                    // The splines alone do not say of how many sprockets it is.
+                    Keep("speeds", count, first, last);
+                }
             }
             else
             {

@@ -34,12 +34,18 @@ internal sealed partial class LineScan
     {
         for (int i = 2; i < _items.Count && !Full && !Values.ContainsKey("cables"); i++)
         {
-            if (_items[i].Kind != SpecTokenKind.Word || _items[i].IsFraction || !(_items[i].Is("t:headset") || WordLists.ScanCoversIsPlace.Contains(_items[i].Text)))
+            if (_items[i].Kind != SpecTokenKind.Word || (_items[i].IsFraction && _items[i].Text != "top") || !(_items[i].Is("t:headset") || _items[i] is { IsFraction: true, Text: "top" } || WordLists.ScanCoversIsPlace.Contains(_items[i].Text)))
             {
                 continue;
             }
 
             int way = _items[i - 1].Text is "die" or "das" or "den" or "the" or "this" or "le" or "la" or "el" or "il" or "de" or "het" ? i - 2 : i - 1;
+            if (way > 0 && (_items[way].Is("m:upper") || _items[way].Text is "top" or "oberen" or "bovenste"))
+            {
+                // "Durch den oberen Deckel".
+                way -= way > 0 && _items[way - 1].Text is "die" or "den" or "the" or "de" ? 2 : 1;
+            }
+
             if (way < 1 || !(_items[way].Text is "durch" or "durchs" or "im" or "par" or "dans" or "por" or "attraverso" or "dal" or "nel" or "door" or "through" or "travers"))
             {
                 continue;

@@ -125,6 +125,14 @@ internal sealed partial class LineScan
     private bool IsFlag(int i) =>
         i > 0 && (i + 1 == _items.Count || _items[i + 1].Kind == SpecTokenKind.Sign) && _items[_items[i - 1].Kind == SpecTokenKind.Sign && i > 1 ? i - 2 : i - 1] is { Kind: SpecTokenKind.Word, Used: true };
 
+    /// <summary>"Nur mit DOT 4 entlüften", "uniquement avec de l'huile minérale": the one fluid that goes in.</summary>
+    private bool IsOnlyFluid(SpecItem item, int i) =>
+        item.IsFraction && WordLists.ScanCassettesExcludesOthers.Contains(item.Text) && Enumerable.Range(i + 1, 3).Any(j => j < _items.Count && _items[j].Clause == item.Clause && _items[j].Terms.Any(t => t.StartsWith("v:BrakeFluid=", StringComparison.Ordinal)));
+
+    /// <summary>"Compact-ish double": the word makes a name without an interface doubtful, and no figure.</summary>
+    private bool IsLikeName(SpecItem item, int i) =>
+        item is { Text: "ish", Glued: true } && i > 1 && _items[i - 1].IsSign('-') && _items[i - 2] is { Kind: SpecTokenKind.Word, Used: false } name && !name.Terms.Any(t => t[0] is 'v' or 'm' or 't');
+
     private string? Reason(SpecItem item, int i, bool isShort)
     {
         int around = isShort ? 2 : 1;
@@ -135,6 +143,11 @@ internal sealed partial class LineScan
 
         if (item.Is("d:hedge") || item.Is("d:condition"))
         {
+            if (IsOnlyFluid(item, i) || IsLikeName(item, i))
+            {
+                return null;
+            }
+
             // A length may be measured; a size by its name may not.
             bool measured = IsMeasureWord(item.Text) && Values.Values.All(v => _fields[v.Field].Type.Name is nameof(Dimension) or nameof(Hubs.HubStandard) || (IsMeasuredTube(v) && IsPlain() && Anywhere("t:post") < 0) || (isShort && Math.Abs(_items[v.First].Clause - item.Clause) > 1 && Math.Abs(_items[v.Last].Clause - item.Clause) > 1));
             measured |= IsMeasureWord(item.Text) && (IsOfMeasure(i) || IsMeasuredAndKnown(i));

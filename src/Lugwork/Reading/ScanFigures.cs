@@ -16,7 +16,7 @@ internal sealed partial class LineScan
 
             foreach (string term in _items[i].Terms)
             {
-                if (!term.StartsWith("o:", StringComparison.Ordinal) || Negated(i))
+                if (!term.StartsWith("o:", StringComparison.Ordinal) || Negated(i) || (term == "o:cargo" && (_slot == Slot.Chain || _slot == Slot.FrontTyre || _slot == Slot.RearTyre || _slot == Slot.FrontInnerTube || _slot == Slot.RearInnerTube)))
                 {
                     continue;
                 }

@@ -3,6 +3,19 @@ namespace Lugwork.Reading;
 /// <summary>Chain guides by the place that they are mounted on.</summary>
 internal sealed partial class LineScan
 {
+    /// <summary>"ISCG (antiguo, no 05)", "ISCG, alt": the older one by a word behind the name.</summary>
+    private bool IsOldGuide(int i)
+    {
+        bool old = _items[i].Is("v:ChainGuideMount=ISCG|ISCG05") && i + 2 < _items.Count && (_items[i + 1].IsSign('(') || _items[i + 1].IsSign(',')) && (_items[i + 2].Is("m:old") || _items[i + 2].Text is "old" or "alt" or "alte" or "ancien" or "ancienne" or "antiguo" or "antigua" or "viejo" or "vecchio" or "vecchia" or "oud" or "oude")
+            && (i + 3 >= _items.Count || _items[i + 3].Kind == SpecTokenKind.Sign || _items[i + 3].Text is "standard" or "standaard" or "norm") && Anywhere("m:or") < 0;
+        if (old)
+        {
+            Keep("mount", "ISCG", i, i + 2);
+        }
+
+        return old;
+    }
+
     /// <summary>"Montage op trapas (bottom bracket)", "BB/ISCG05": the bracket said again beside its mount, or as the other one of two.</summary>
     private void GuideOnBracket()
     {

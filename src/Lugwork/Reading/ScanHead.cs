@@ -79,6 +79,12 @@ internal sealed partial class LineScan
             return;
         }
 
+        if (_slot == Slot.Chain && _items[head].Is("t:rearmech") && head > 0 && SetAside.IsFor(_items[head - 1]))
+        {
+            // "Per cambio 10v", "voor derailleur met 9 kransjes": what the chain runs over.
+            return;
+        }
+
         if (_slot == Slot.Rider && IsBicycle(_items[head]))
         {
             // "Mit Rad und Taschen": one of the things that are weighed.

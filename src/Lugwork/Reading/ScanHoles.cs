@@ -69,12 +69,14 @@ internal sealed partial class LineScan
         return true;
     }
 
-    /// <summary>"Llanta taladrada a 32", "forato 32", "percée en 36", "drilled 32": a count right behind the word for drilling.</summary>
+    /// <summary>"Llanta taladrada a 32", "forato 32", "percée en 36", "drilled 32", "36 gebohrt": a count right beside the word for drilling.</summary>
     private bool IsDrilledTo(int i)
     {
         int word = i > 1 && IsJoiningWord(_items[i - 1]) ? i - 2 : i - 1;
+        bool behind = i + 1 < _items.Count && IsDrilledWord(_items[i + 1].Text) && _items[i + 1].Clause == _items[i].Clause && (i + 2 >= _items.Count || _items[i + 2].Kind == SpecTokenKind.Sign) && (i == 0 || _items[i - 1].Kind == SpecTokenKind.Sign || IsJoiningWord(_items[i - 1]));
+        word = behind ? i + 1 : word;
         return _items[i] is { Unit: "", IsFraction: false, Value: 16 or 18 or 20 or 21 or 24 or 28 or 32 or 36 or 40 or 48 } && word >= 0 && _items[word].Clause == _items[i].Clause && IsDrilledWord(_items[word].Text) && !Joins(i)
-            && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && (_items[i + 1].Is("m:or") || _items[i + 1].IsTopic));
+            && !(i + 1 < _items.Count && !behind && _items[i + 1].Kind == SpecTokenKind.Word && (_items[i + 1].Is("m:or") || _items[i + 1].IsTopic));
     }
 
     /// <summary>"Cerchio da 36 fori montato su un mozzo da 141", "mozzo 148x12 e cerchio 584x25TSS a 32 fori": the holes follow the one, and the other has a figure of its own or stands well behind them. "Hub and rim 32 holes" are of both.</summary>
@@ -224,7 +226,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (_items[i].Unit == "holes" && HolesByBesideRim(i) is { } of)
+            if ((_items[i].Unit == "holes" || IsDrilledTo(i)) && HolesByBesideRim(i) is { } of)
             {
                 Take(of, _items[i].Text, i, i);
                 continue;

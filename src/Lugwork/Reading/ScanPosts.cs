@@ -247,7 +247,7 @@ internal sealed partial class LineScan
         int stem = i + 1 < _items.Count && _items[i + 1].Is("t:stem") ? i + 1 : -1;
         bool with = stem > 0 && i > 0 && (SetAside.IsFor(_items[i - 1]) || (i > 1 && _items[i - 1].Text is "a" or "un" or "una" or "ein" or "einen" or "een" && SetAside.IsFor(_items[i - 2])));
         int place = stem > 0 ? stem : Link(i);
-        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8')) || (place > 0 && _items[place].Clause == _items[i].Clause && SetAside.IsAtStem(_items, place));
+        return with || (i > 1 && _items[i - 1].Is("t:stem") && _items[i - 2].IsSign('\u00F8')) || (place > 0 && _items[place].Clause == _items[i].Clause && SetAside.IsAtStem(_items, place) && !(_items[i].Places == 0 && place > 1 && _items[place - 2].Text is "sous" or "unter" or "onder" or "under" or "bajo"));
     }
 
     private void ReadHandlebar()
@@ -273,7 +273,7 @@ internal sealed partial class LineScan
             {
                 Take("grip", text, i, i);
             }
-            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 25.4m or 26 or 31.8m or 35 && (HasMark(i, "m:needs") || IsForStem(i)))))))
+            else if (likely && (topic is "t:clamp" or "t:bar" or "" || (topic == "t:stem" && (Clause(i, "t:clamp") || (_items[i].Value is 25.4m or 25.8m or 26 or 31.8m or 35 && (HasMark(i, "m:needs") || IsForStem(i)))))))
             {
                 if (topic.Length == 0 && _items[i].Value is 22.2m or 23.8m && !_items.Exists(o => o != _items[i] && o.IsNumber && !o.Unit.Equals("g", StringComparison.Ordinal)) && !_items.Exists(o => o.IsTopic))
                 {

@@ -134,7 +134,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            drill |= _items[i].Clause == _items[only].Clause && (IsDrilledWord(_items[i].Text) || _items[i].Is("m:drilled") || _items[i].Text is "hole" or "loch" or "trou" or "agujero" or "orificio" or "foro" or "gat") || _items[i].Is("t:valvehole");
+            drill |= _items[i].Clause == _items[only].Clause && (IsDrilledWord(_items[i].Text) || _items[i].Is("m:drilled") || _items[i].Text is "hole" or "loch" or "trou" or "agujero" or "orificio" or "foro" or "gat") || _items[i].Is("t:valvehole") || _items[i].Is("t:rimholes");
             bool stem = _items[i].Is("v:ValveStem=presta") || _items[i].Is("v:ValveStem=schrader");
             valve = stem || (valve < 0 && (_items[i].Is("t:valve") || _items[i].Is("t:valvehole"))) ? i : valve;
         }

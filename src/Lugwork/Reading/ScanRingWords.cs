@@ -18,7 +18,8 @@ internal sealed partial class LineScan
         SpecItem item = _items[i];
         int before = i - 1;
         before -= before > 0 && (_items[before].IsSign(':') || _items[before].IsSign('=')) ? 1 : 0;
-        if (item.Value is >= 20 and <= 60 && before >= 0 && IsTeethWord(_items[before].Text) && !(before > 0 && _items[before - 1].IsNumber) && !JoinsClosely(i) && !IsOfferedWith(i) && EndsClause(i))
+        before -= before > 0 && _items[before].Text is "are" or "is" or "sind" or "ist" or "sont" or "est" or "son" or "es" or "sono" or "zijn" ? 1 : 0;
+        if (item.Value is >= 20 and <= 60 && before >= 0 && (IsTeethWord(_items[before].Text) || (_items[before] is { Text: "z", Glued: false } && before < i - 1) || (before < i - 1 && _items[before].Is("m:teethcount"))) && !(before > 0 && _items[before - 1].IsNumber) && !JoinsClosely(i) && !IsOfferedWith(i) && EndsClause(i))
         {
             item.Unit = "teeth";
         }
@@ -121,6 +122,21 @@ internal sealed partial class LineScan
             if (_items[i - 1].Is("t:chainring") && _items[i + 1].Is("m:and") && Free(i) && Free(i + 2) && IsRing(i) && IsRing(i + 2) && _items[i].Value - _items[i + 2].Value is >= 8 and <= 24 && !(i + 3 < _items.Count && (_items[i + 3].Is("m:or") || _items[i + 3].Is("m:and") || Links(_items[i + 3]))))
             {
                 _items[i + 2].Used = true;
+            }
+        }
+    }
+
+    /// <summary>"Grand plateau 52, petit 36", "large ring 50, small ring 34": the smaller one behind its word.</summary>
+    private void SmallerByWord()
+    {
+        for (int i = 1; i < _items.Count && Values.TryGetValue("largestRing", out LineFinding? largest); i++)
+        {
+            int word = i - 1;
+            word -= word > 0 && _items[word].IsSign(':') ? 1 : 0;
+            word -= word > 0 && (_items[word].Is("t:chainring") || _items[word].Text is "de" or "da" or "van") ? 1 : 0;
+            if (Free(i) && i > largest.Last && IsRing(i) && !Joins(i) && EndsClause(i) && _items[i].Value < _items[largest.First].Value && WordLists.ScanRingWordsSmaller.Contains(_items[word].Text))
+            {
+                _items[i].Used = true;
             }
         }
     }

@@ -32,6 +32,7 @@ internal sealed partial class LineScan
             LengthOfArms();
             SmallerRing();
             ReadTeeth("largestRing", largest: true);
+            SmallerByWord();
             if (!TakeSpeeds("speeds") && !Values.ContainsKey("speeds"))
             {
                 TakeSingleWidth("speeds");
@@ -132,7 +133,7 @@ internal sealed partial class LineScan
                 }
             }
 
-            int worded = arms < 0 ? _items.FindIndex(o => o.Text is "vierloch" or "funfloch" or "dreiloch" && Math.Abs(o.Clause - _items[i].Clause) <= 1) : -1;
+            int worded = arms < 0 ? _items.FindIndex(o => o.Text is "vierloch" or "funfloch" or "dreiloch" or "viergaats" or "vijfgaats" or "vierbouts" or "vijfbouts" && Math.Abs(o.Clause - _items[i].Clause) <= 1) : -1;
             if (!topic && arms < 0 && worded < 0)
             {
                 continue;
@@ -146,13 +147,14 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool uneven = FindMark(i, "m:uneven", 1) >= 0;
-            bool even = FindMark(i, "m:even", 1) >= 0;
+            int around = arms >= 0 && _items[arms].Clause > _items[i].Clause ? 2 : 1;
+            bool uneven = FindMark(i, "m:uneven", around) >= 0;
+            bool even = FindMark(i, "m:even", around) >= 0;
             string text = arms < 0 ? _items[i].Text : $"{_items[arms].Text}x{_items[i].Text}";
             if (worded >= 0)
             {
                 // "Vierloch", which is a word of its own.
-                text = (_items[worded].Text[0] == 'v' ? "4x" : _items[worded].Text[0] == 'f' ? "5x" : "3x") + text;
+                text = (_items[worded].Text[..3] switch { "vie" => "4x", "dre" => "3x", _ => "5x" }) + text;
                 Take("boltCircle", text, Math.Min(i, worded), Math.Max(i, worded));
                 continue;
             }
@@ -177,7 +179,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool pitch = i >= 2 && _items[i - 1].IsSign('x') && Free(i - 2) && _items[i - 2] is { IsFraction: true, Value: 0.5m } && !(i + 1 < _items.Count && Links(_items[i + 1]));
-            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && (pitch || !Joins(i)) && (TopicOf(i) is "" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" || (_slot == Slot.Cassette && TopicOf(i) is "t:hub")) && Free(i))
+            if (Free(i) && _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" && (pitch || !Joins(i)) && (TopicOf(i) is "" or "n:width" or "t:cassette" or "t:chain" or "t:chainring" or "t:crank" || (_slot == Slot.Cassette && TopicOf(i) is "t:hub")) && Free(i))
             {
                 string text = _items[i].Text;
                 Take(field, _fields[field].Read(text).Keys.Length == 1 ? text : text + "-single", pitch ? i - 2 : i, i);

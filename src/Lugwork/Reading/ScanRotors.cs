@@ -69,11 +69,11 @@ internal sealed partial class LineScan
     private static bool IsArmWord(string word) =>
         word.StartsWith("arm", StringComparison.Ordinal) || word.StartsWith("bra", StringComparison.Ordinal) || word.StartsWith("razz", StringComparison.Ordinal) || word is "spider" or "spoke" or "rayos" or "raggi" or "h";
 
-    /// <summary>"Sp. 1,85", "ep. 1.8": short for how thick a disc is, before a figure of tenths.</summary>
+    /// <summary>"Sp. 1,85", "ep. 1.8", "t = 2.0": short for how thick a disc is, before a figure of tenths.</summary>
     private bool IsBehindShortThickness(int i)
     {
-        int word = i > 0 && _items[i - 1].IsSign('.') ? i - 2 : i - 1;
-        return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" } && !Joins(i);
+        int word = i > 0 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
+        return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" or "t" } && (_items[word].Text != "t" || _items[i - 1].IsSign('=')) && !Joins(i);
     }
 
     /// <summary>"2,3 mm dik en 223 mm groot": a size that no disc is thick by, in a clause with a figure that one is.</summary>

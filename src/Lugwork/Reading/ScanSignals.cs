@@ -8,6 +8,11 @@ internal sealed partial class LineScan
     {
         if (Anywhere("m:electronic") < 0)
         {
+            if (Values.TryGetValue("signal", out LineFinding? pulled) && pulled.Key == "cable" && IsToBattery(pulled.Last))
+            {
+                Several("signal", ["cable", "wired"], pulled.First, pulled.Last, "a cable that goes to a battery does not pull");
+            }
+
             return;
         }
 
@@ -49,8 +54,8 @@ internal sealed partial class LineScan
     {
         for (int i = 1; i < _items.Count; i++)
         {
-            bool wired = _items[i].IsFraction && _items[i].Text is "met" or "mit" && _items[i].Is("v:TyreBead=wired");
-            if (wired ? IsWithElectronics(i, true) : _items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "draad" or "draadje" or "snoer" or "snoertje" or "kabeltje" or "draht" or "wire" or "wires" or "fil" or "fils" or "hilo" or "hilos" or "filo" or "fili" } && IsWithElectronics(i, false))
+            bool wired = _items[i].IsFraction && IsWithWord(_items[i].Text) && _items[i].Is("v:TyreBead=wired");
+            if (wired ? IsWithElectronics(i, true) : _items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "leitung" or "draad" or "draadje" or "snoer" or "snoertje" or "kabeltje" or "draht" or "wire" or "wires" or "fil" or "fils" or "hilo" or "hilos" or "filo" or "fili" } && IsWithElectronics(i, false))
             {
                 Keep("signal", "wired", i, i);
                 return;
@@ -61,6 +66,8 @@ internal sealed partial class LineScan
     /// <summary>A word for electronics stands before the cable, with nothing between but the part, its speeds and the word for "with".</summary>
     private bool IsWithElectronics(int cable, bool with)
     {
+        bool battery = IsToBattery(cable);
+        with |= battery;
         for (int i = cable - 1; i >= 0 && i > cable - Reach; i--)
         {
             SpecItem item = _items[i];
@@ -68,13 +75,30 @@ internal sealed partial class LineScan
             if (item.Is("m:electronic"))
             {
                 // "Elektrisch" is said of the motor too.
-                return with && !Negated(i) && !item.Text.Contains("ktri", StringComparison.Ordinal) && !item.Text.Contains("ctri", StringComparison.Ordinal) && !item.Text.Contains("ttri", StringComparison.Ordinal);
+                bool own = battery || (i + 1 < cable && IsShifting(_items[i + 1])) || (i > 0 && IsShifting(_items[i - 1]));
+                return with && !Negated(i) && (own || (!item.Text.Contains("ktri", StringComparison.Ordinal) && !item.Text.Contains("ctri", StringComparison.Ordinal) && !item.Text.Contains("ttri", StringComparison.Ordinal)));
             }
 
-            bool told = IsWithWord(item.Text) || (item.IsSign(',') && with) || item.Text is "a" or "einem" or "een" or "un" || item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter") || item is { IsNumber: true, Unit: "speed" } || item.IsSign('-') || (item.IsSign('.') && i > 0 && (_items[i - 1].Is("m:electronic") || _items[i - 1].Text is "m" or "w"));
+            bool told = IsWithWord(item.Text) || (item.IsSign(',') && with) || item.Text is "griff" or "a" or "einem" or "een" or "un" || item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter") || item is { IsNumber: true, Unit: "speed" } || item.IsSign('-') || (item.IsSign('.') && i > 0 && (_items[i - 1].Is("m:electronic") || _items[i - 1].Text is "m" or "w"));
             if (!told)
             {
                 return false;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool IsShifting(SpecItem item) => item.Is("t:rearmech") || item.Is("t:frontmech") || item.Is("t:shifter");
+
+    /// <summary>"Kabel zum Akku", "wire to the battery", "cavo alla batteria": what goes to a battery is a wire.</summary>
+    private bool IsToBattery(int cable)
+    {
+        for (int i = cable + 2; i < _items.Count && i <= cable + 3 && WordLists.ScanSignalsIsTo.Contains(_items[cable + 1].Text) && _items[i].Clause == _items[cable].Clause; i++)
+        {
+            if (WordLists.ScanSignalsIsBattery.Contains(_items[i].Text))
+            {
+                return true;
             }
         }
 

@@ -63,7 +63,9 @@ internal sealed partial class LineScan
                 Words("PedalSides", "sides", IsOfPedals);
                 break;
             case "rearDerailleur":
-                Words("DerailleurMount", "mount", i => !Clause(i, "t:frontmech"));
+                // "Direct mount, no hanger": the one says how, the other on what.
+                bool bare = Anywhere("v:DerailleurMount=hangerless") is >= 0 and int hangerless && !Negated(hangerless) && !Joins(hangerless) && Anywhere("m:or") < 0;
+                Words("DerailleurMount", "mount", i => !Clause(i, "t:frontmech") && !(bare && _items[i].Is("v:DerailleurMount=direct-mount")));
                 Settle("mount");
                 if (Values.TryGetValue("mount", out LineFinding? mount) && mount.Key == "direct-mount" && _items.FindIndex(i => i.Is("v:Hanger=UDH")) is >= 0 and int hanger)
                 {
@@ -174,7 +176,7 @@ internal sealed partial class LineScan
         switch (_slot.Key)
         {
             case "chainGuide":
-                Words("ChainGuideMount", "mount");
+                Words("ChainGuideMount", "mount", i => !IsOldGuide(i));
                 GuideOnBracket();
                 break;
             case "shock":

@@ -216,11 +216,11 @@ internal sealed partial class LineScan
                 int turns = TurnsOfPedal(i);
                 if (turns >= 0 && _items[turns].Value != 20)
                 {
-                    Refuse(field, i, turns, "no pedal has these turns");
+                    Refuse(field, Math.Min(i, turns), Math.Max(i, turns), "no pedal has these turns");
                     continue;
                 }
 
-                Take(field, turns < 0 ? _items[i].Text : _items[i].Text + "x20", i, turns < 0 ? i : turns);
+                Take(field, turns < 0 ? _items[i].Text : _items[i].Text + "x20", turns < 0 ? i : Math.Min(i, turns), turns < 0 ? i : Math.Max(i, turns));
             }
             else if (!needTopic && Free(i) && i + 2 < _items.Count && _items[i + 1].IsSign('/') && _items[i + 1].Glued && _items[i + 2].IsNumber)
             {
@@ -232,9 +232,9 @@ internal sealed partial class LineScan
     /// <summary>"9/16 Zoll, 20 Gg.", "9/16 a 20 hilos": how many turns an inch has, a word or two behind the size; -1 where none are said.</summary>
     private int TurnsOfPedal(int size)
     {
-        for (int i = size + 1; i < _items.Count && i <= size + 4; i++)
+        for (int i = Math.Max(0, size - 8); i < _items.Count && i <= size + 4; i++)
         {
-            if (!_items[i].IsNumber)
+            if (!_items[i].IsNumber || i == size)
             {
                 continue;
             }
@@ -242,7 +242,12 @@ internal sealed partial class LineScan
             bool turns = _items[i].Unit == "tpi" || _items[i].UnitWord is "gang" or "gange" or "gangen"
                 || (_items[i].Unit.Length == 0 && i + 2 < _items.Count && WordLists.ScanSpindlesTurnsOfPedal.Contains(_items[i + 1].Text) && _items[i + 2].Text is "pouce" or "inch" or "zoll" or "pulgada" or "pollice" or "duim" or "the")
                 || (_items[i].Unit.Length == 0 && i + 1 < _items.Count && WordLists.ScanSpindlesTurnsOfPedal2.Contains(_items[i + 1].Text));
-            return turns && Free(i) && !_items[i].IsFraction ? i : -1;
+            turns &= Free(i) && !_items[i].IsFraction;
+            if (turns || i > size)
+            {
+                // "20 threads to the inch on a half-inch axle": also before the size.
+                return turns ? i : -1;
+            }
         }
 
         return -1;

@@ -97,7 +97,7 @@ internal sealed partial class SetAside
         bool thing = _slot != Slot.HeadsetCover && !(_slot == Slot.Fork && Any(first, last, "m:spacers") && Any(first, last, "m:max")) && NamesThing(first, last);
         bool other = thing || (!spacers && IsOfOtherPart(first, last, _mates) && !(_own == "t:chain" && IsFor(_items[first].Kind == SpecTokenKind.Sign && first < last ? _items[first + 1] : _items[first]) && IsForSpeeds(first, last)) && !IsForChainWidth(first, last));
         _away = (_away && !NamesPart(first, last)) || (other && first == 0 && !(thing && !_strict && (_slot == Slot.Frame || _slot == Slot.Fork)));
-        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
+        if (other || _away || (Any(first, last, "d:extra") && !IsNoExtra(first, last)) || (Any(first, last, "d:past") && !IsDrilled(first, last) && !IsReamedTo(first, last) && !IsForChainWidth(first, last)) || IsOfOtherEnd(first, last) || IsForOther(first, last) || IsTyreThatComesWith(first, last))
         {
             Hide(first, last);
             return;
@@ -163,6 +163,12 @@ internal sealed partial class SetAside
                 continue;
             }
 
+            if (_items[i].Text == "carrier" && (_slot == Slot.FrontRotor || _slot == Slot.RearRotor))
+            {
+                // "Splined carrier": the middle of a disc.
+                continue;
+            }
+
             if (_items[i].Text is "cover" or "covers" && (_slot == Slot.FrontTyre || _slot == Slot.RearTyre) && IsCoverOfRim(i, last))
             {
                 continue;
@@ -177,12 +183,31 @@ internal sealed partial class SetAside
         return false;
     }
 
-    /// <summary>"Roadster cover 37-590", "cover, 27 x 1 1/4": the old English word for a tyre, before its size.</summary>
+    /// <summary>"Cover, wire beads, 57-559", "small-wheel cover, 349 seat: 37-349": the word for a tyre at the head of the line, whose ISO size stands further behind.</summary>
+    private bool IsHeadBeforeSize(int cover)
+    {
+        for (int i = 0; i < cover; i++)
+        {
+            if (_items[i].Kind != SpecTokenKind.Sign && !_items[i].Is("c:colour") && !WordLists.SetAsideCoverOf.Contains(_items[i].Text) && !(_items[i].Text == "wheel" && i > 0 && _items[0].Text == "small"))
+            {
+                return false;
+            }
+        }
+
+        return cover <= 4 && _items.FindIndex(cover + 1, o => o.IsNumber && LineScan.IsSeat(o.Value)) is > 0;
+    }
+
+    /// <summary>"Roadster cover 37-590", "cover, 27 x 1 1/4", "26 x 2.10 cover": the old English word for a tyre, beside its size.</summary>
     private bool IsCoverOfRim(int i, int last)
     {
+        if ((i == last || _items[i + 1].Kind == SpecTokenKind.Sign) && ((i > 2 && _items[i - 1].IsNumber && (_items[i - 2].IsSign('x') || _items[i - 2].IsSign('-')) && _items[i - 3].IsNumber) || IsHeadBeforeSize(i)))
+        {
+            return true;
+        }
+
         int size = i + 1;
         size += size < _items.Count && (_items[size].IsSign(',') || _items[size].IsSign(':')) ? 1 : 0;
-        return size + 1 < _items.Count && (size <= last || _items[i + 1].IsSign(',')) && _items[size].IsNumber && (_items[size + 1].IsSign('x') || _items[size + 1].IsSign('-')) && !(i > 0 && (_items[i - 1].Is("m:with") || _items[i - 1].IsTopic && !_items[i - 1].Is("t:tyre") && !_items[i - 1].Is("m:front") && !_items[i - 1].Is("m:rear") && !_items[i - 1].Is("n:colour")));
+        return size + 1 < _items.Count && (size <= last || _items[i + 1].IsSign(',')) && _items[size].IsNumber && (_items[size + 1].IsSign('x') || _items[size + 1].IsSign('-')) && !(i > 0 && (_items[i - 1].Is("m:with") || _items[i - 1].Text is "bike" or "bicycle" or "rain" or "dust" or "storage" or "wheel" || _items[i - 1].IsTopic && !_items[i - 1].Is("t:tyre") && !_items[i - 1].Is("m:front") && !_items[i - 1].Is("m:rear") && !_items[i - 1].Is("n:colour")));
     }
 
     private bool NumberBehind(int i, int last)
@@ -311,6 +336,13 @@ internal sealed partial class SetAside
     /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
     private void Deny(int first, int not, int last)
     {
+        if (_slot == Slot.Rider && not < last && LineScan.IsLuggage(_items[not + 1]))
+        {
+            // "Senza zaino 67,5 kg": what is not weighed, and no more is denied.
+            Hide(not, not + 1);
+            return;
+        }
+
         int end = not;
         bool told = false;
         for (int i = not + 1; i <= last && i <= not + Scope && !_items[i].IsSign(':') && !IsTurn(_items[i]); i++)

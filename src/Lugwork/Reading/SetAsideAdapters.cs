@@ -31,7 +31,7 @@ internal sealed partial class SetAside
             return;
         }
 
-        if (_slot == Slot.BottomBracket && _items[adapter].Text == "reduced" && adapter < last && _items[adapter + 1].Is("m:to"))
+        if (_slot == Slot.BottomBracket && _items[adapter].Text == "reduced" && adapter < last && (_items[adapter + 1].Is("m:to") || IsFor(_items[adapter + 1])))
         {
             // "PF30, cups reduced to a 24 mm spindle": what the bearings take.
             Replace(adapter, "m:nothing");

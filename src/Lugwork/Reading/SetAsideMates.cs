@@ -74,7 +74,7 @@ internal sealed partial class SetAside
     public static bool IsAtStem(List<SpecItem> items, int stem) =>
         stem > 0 && items[stem].Is("t:stem")
         && (items[stem - 1].IsSign('\u00F8') || WordLists.SetAsideMatesIsAtStem.Contains(items[stem - 1].Text) || (stem > 1 && items[stem - 1].IsSign('\'') && items[stem - 2].Text is "all" or "sull" or "nell")
-            || (stem > 1 && items[stem - 1].Text is "the" or "la" or "de" or "der" && WordLists.SetAsideMatesIsAtStem2.Contains(items[stem - 2].Text)));
+            || (stem > 1 && items[stem - 1].Text is "the" or "la" or "de" or "der" or "dem" && WordLists.SetAsideMatesIsAtStem2.Contains(items[stem - 2].Text)));
 
     /// <summary>"Upper bearing IS42", "BB95, bearings pressed in": the bearing of a head tube or a shell that is named in the same clause.</summary>
     private bool NamesCupOrShell(int first, int last)

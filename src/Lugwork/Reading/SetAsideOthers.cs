@@ -32,7 +32,7 @@ internal sealed partial class SetAside
         {
             figures += _items[i].IsNumber ? _items[i].IsFraction && _items[i].Text is "1/8" or "3/32" ? 1 : 2 : 0;
             chain |= _items[i].Is("t:chain");
-            made |= IsFor(_items[i]);
+            made |= IsFor(_items[i]) || (_items[i].IsNumber && i < last && _items[i + 1].Is("t:chain"));
             if ((LineScan.IsPart(_items[i]) && !_items[i].Is("t:chain")) || _items[i].Is("m:not"))
             {
                 return false;

@@ -378,6 +378,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanRingWordsIsTeethWord = All[nameof(ScanRingWordsIsTeethWord)];
 
+    public static readonly FrozenSet<string> ScanRingWordsSmaller = All[nameof(ScanRingWordsSmaller)];
+
     public static readonly FrozenSet<string> ScanRingsUnitsOfRings = All[nameof(ScanRingsUnitsOfRings)];
 
     public static readonly FrozenSet<string> ScanRotorsFourOrFiveBolts = All[nameof(ScanRotorsFourOrFiveBolts)];
@@ -401,6 +403,10 @@ internal static class WordLists
     public static readonly FrozenSet<string> ScanSignalsIsPulley = All[nameof(ScanSignalsIsPulley)];
 
     public static readonly FrozenSet<string> ScanSignalsIsWithWord = All[nameof(ScanSignalsIsWithWord)];
+
+    public static readonly FrozenSet<string> ScanSignalsIsBattery = All[nameof(ScanSignalsIsBattery)];
+
+    public static readonly FrozenSet<string> ScanSignalsIsTo = All[nameof(ScanSignalsIsTo)];
 
     public static readonly FrozenSet<string> ScanSmallerIsBothWays = All[nameof(ScanSmallerIsBothWays)];
 
@@ -531,6 +537,8 @@ internal static class WordLists
     public static readonly FrozenSet<string> SetAsideMatesIsAtStem = All[nameof(SetAsideMatesIsAtStem)];
 
     public static readonly FrozenSet<string> SetAsideMatesIsAtStem2 = All[nameof(SetAsideMatesIsAtStem2)];
+
+    public static readonly FrozenSet<string> SetAsideCoverOf = All[nameof(SetAsideCoverOf)];
 
     public static readonly FrozenSet<string> SetAsideMatesIsDrilled = All[nameof(SetAsideMatesIsDrilled)];
 

@@ -65,7 +65,7 @@ public sealed class SpecLineFormTests
     [InlineData("frame", "triangle\tarri\u00E8re\td'une\tpi\u00E8ce,\tne\ts'ouvre\tpas", "rearTriangle=closed")]
     [InlineData("stem", "bar clamp 31.8, steerer 1 - 1/8\"", "bar=31.8 fixing=clamp-28.6")]
     [InlineData("rear wheel", "Schraubkranz, Gewinde 1\u00B7375\" x 24", "thread=1.375x24")]
-    [InlineData("cassette", "xdr - 12 velocit\u00E0 - 10\u00F736", "pattern=XDR")]
+    [InlineData("cassette", "xdr - 12 velocit\u00E0 - 10\u00F736", "pattern=XDR speeds=12")]
     [InlineData("rear inner tube", "28/47 - 622, Schrader 40", "narrowestTyre=28 seat=622 valve=schrader valveLength=40 widestTyre=47")]
     public void A_form_says_what_it_stands_for(string slot, string text, string values) => Assert.Equal(values, Told(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text)));
 
