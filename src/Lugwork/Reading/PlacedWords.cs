@@ -173,7 +173,7 @@ internal static class PlacedWords
         for (int i = 0; i < items.Count; i++)
         {
             SpecItem item = items[i];
-            if (item.Kind != SpecTokenKind.Word || item.IsFraction)
+            if (item.Kind != SpecTokenKind.Word || (item.IsFraction && !item.Is("t:headtube")))
             {
                 continue;
             }
@@ -194,7 +194,12 @@ internal static class PlacedWords
             {
                 items[i] = Word(item, "m:nothing");
             }
-            else if (item.Text is "tube" or "tige" && IsBesideSteererSize(items, i))
+            else if (item.Text is "post" && i > 1 && (IsOfBrake(items[i - 1]) || (items[i - 1].Kind == SpecTokenKind.Sign && (IsOfBrake(items[i - 2]) || (i > 2 && IsOfBrake(items[i - 3]))))))
+            {
+                // "Caliper pad: post".
+                items[i] = Word(item, "m:pm");
+            }
+            else if ((item.Text is "tube" or "tige" && IsBesideSteererSize(items, i)) || (item.Text is "tubo" && item.Is("t:headtube") && !items.Exists(o => o.Is("t:frame") || o.Is("t:steerer") || SetAside.IsFor(o))))
             {
                 items[i] = Word(item, "t:steerer");
             }

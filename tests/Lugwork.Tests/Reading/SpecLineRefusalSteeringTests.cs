@@ -24,6 +24,17 @@ public sealed class SpecLineRefusalSteeringTests
     [InlineData("dropper", "el cable queda dentro de la caja")]
     [InlineData("seat clamp", "frame 31.6, collar 34.9")]
     [InlineData("headset", "cono 28,6/38,1")]
+    [InlineData("fork", "bike seat 27,0")]
+    [InlineData("fork", "crown 30.0 mm wide")]
+    [InlineData("fork", "spring seat 26.4")]
+    [InlineData("fork", "Krone 30,0 hoch")]
+    [InlineData("fork", "horquilla para cuadro con tubo de direcci\u00F3n de 120 mm")]
+    [InlineData("fork", "1\" threaded, 150 mm")]
+    [InlineData("fork", "canti 26\"/622")]
+    [InlineData("stem", "quill to fit steerer 25.4")]
+    [InlineData("stem", "quill, steerer 28.6")]
+    [InlineData("stem", "Lenker 31,8, Schaft 1\"")]
+    [InlineData("stem", "fits 1\" steerer")]
     public void Another_meaning_is_not_read(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 }
