@@ -35,6 +35,11 @@ public sealed class SpecLineRefusalSteeringTests
     [InlineData("stem", "quill, steerer 28.6")]
     [InlineData("stem", "Lenker 31,8, Schaft 1\"")]
     [InlineData("stem", "fits 1\" steerer")]
+    [InlineData("seatpost", "frame 31.8")]
+    [InlineData("seatpost", "frame 27.2, post 26.8 with shim")]
+    [InlineData("seatpost", "from a frame 54.0")]
+    [InlineData("fork", "race fork 1.5")]
+    [InlineData("rear thru-axle", "M12 pitch 1.0 of 1.5")]
     public void Another_meaning_is_not_read(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 }
