@@ -36,6 +36,12 @@ internal static class Conjunctions
             return true;
         }
 
+        if (and + 1 < items.Count && items[and + 1].Is("n:weight"))
+        {
+            // "Misura 39 mm e pesa pochissimo".
+            return true;
+        }
+
         if (and + 2 >= items.Count || items[and + 1].Kind != SpecTokenKind.Word || !IsArticle(items[and].Text, items[and + 1].Text))
         {
             return false;

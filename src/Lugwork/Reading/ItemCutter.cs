@@ -97,9 +97,9 @@ internal static class ItemCutter
                 tokens[i + 1] = second;
             }
 
-            if (token.Is('\u2264') && i > 0 && i + 1 < tokens.Count && tokens[i + 1].IsNumber)
+            if (token.Is('\u2264') && i > 0 && i + 1 < tokens.Count && (tokens[i + 1].IsNumber || (tokens[i + 1].Is('\u00F8') && i + 2 < tokens.Count && tokens[i + 2].IsNumber)))
             {
-                // "Rotor ≤ 160": at most.
+                // "Rotor ≤ 160", "disque ≤ Ø 203": at most.
                 items.Add(new() { Kind = SpecTokenKind.Word, Text = "max", Start = token.Start, End = token.End, Glued = token.Glued, Terms = ["m:max"], Clause = clause });
                 i++;
                 continue;

@@ -155,11 +155,69 @@ internal static class PlacedWords
             {
                 items[i] = Word(items[i], "t:rails");
             }
+            else if (saddle && items[i].Is("m:oversize"))
+            {
+                // "Oversize rails": of the rails, and no bar.
+                items[i] = Word(items[i], "m:nothing");
+            }
             else if (!saddle && i > 0 && items[i] is { Kind: SpecTokenKind.Word, Text: "hub" } && items[i - 1].IsNumber)
             {
                 items[i] = Word(items[i], "n:reach");
             }
         }
+    }
+
+    /// <summary>"Straight 1.5\" tube", "tige 1\" filetée", "oversize taper": of a fork the tube is its steerer. "PM 160 post": of the mount. "Grips a 1 1/8 steerer": what a stem does.</summary>
+    public static void MendSteering(List<SpecItem> items, bool stem)
+    {
+        for (int i = 0; i < items.Count; i++)
+        {
+            SpecItem item = items[i];
+            if (item.Kind != SpecTokenKind.Word || (item.IsFraction && !item.Is("t:headtube")))
+            {
+                continue;
+            }
+
+            if (stem)
+            {
+                if (item.Text is "grips" or "grip" or "gripping" && i + 1 < items.Count && (items[i + 1].IsNumber || items[i + 1].Text is "a" or "an" or "the" or "on" or "onto" or "round" or "around"))
+                {
+                    items[i] = Word(item, "m:nothing");
+                }
+                else if (item.Text is "penmaat" || (item.Text is "post" && i + 1 < items.Count && items[i + 1].IsNumber && items[i + 1].Value is 22.2m or 21.15m))
+                {
+                    // "Post 22.2": the shaft of a quill.
+                    items[i] = Word(item, "m:quill");
+                }
+            }
+            else if (item.Is("m:oversize") || (item.Text is "post" or "posts" && i > 1 && items[i - 1].IsNumber && items[i - 2].Is("m:pm")) || (item.Text is "post" && i + 1 < items.Count && items[i + 1].Is("m:pm")))
+            {
+                items[i] = Word(item, "m:nothing");
+            }
+            else if (item.Text is "post" && i > 1 && (IsOfBrake(items[i - 1]) || (items[i - 1].Kind == SpecTokenKind.Sign && (IsOfBrake(items[i - 2]) || (i > 2 && IsOfBrake(items[i - 3]))))))
+            {
+                // "Caliper pad: post".
+                items[i] = Word(item, "m:pm");
+            }
+            else if ((item.Text is "tube" or "tige" && IsBesideSteererSize(items, i)) || (item.Text is "tubo" && item.Is("t:headtube") && !items.Exists(o => o.Is("t:frame") || o.Is("t:steerer") || SetAside.IsFor(o))))
+            {
+                items[i] = Word(item, "t:steerer");
+            }
+        }
+    }
+
+    /// <summary>A size of steerers in inches, or 28.6, close to the word and in its clause.</summary>
+    private static bool IsBesideSteererSize(List<SpecItem> items, int i)
+    {
+        for (int j = Math.Max(0, i - 3); j < items.Count && j <= i + 3; j++)
+        {
+            if (items[j].IsNumber && items[j].Clause == items[i].Clause && (items[j] is { Unit: "" or "mm", Value: 28.6m } || ((items[j].IsInch || items[j].IsFraction || items[j].Value == 1.125m) && items[j].Value is 1m or 1.125m or 1.25m or 1.5m)))
+            {
+                return !(j > 1 && items[j - 1].IsSign('x')) && !(j + 1 < items.Count && items[j + 1].IsSign('x'));
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"STECKACHSE HR;M12x1,75": the letters for a wheel say the end that an axle goes to.</summary>

@@ -6,6 +6,13 @@ internal sealed partial class LineScan
     /// <summary>"800 breed met 35 mm klem", "780 wide, 31.8": a quantity right behind its own figure says nothing of the next one.</summary>
     private string TopicOfBar(int i)
     {
+        int centre = i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "von" or "van" or "of" ? i - 2 : i - 1;
+        if (centre >= 0 && _items[centre].Clause == _items[i].Clause && _items[centre].Text is "centro" or "centre" or "center" or "mitte" or "midden" or "milieu")
+        {
+            // "Doble altura, centro de 31,8".
+            return "t:clamp";
+        }
+
         int link = Link(i);
         if (link <= 0 || link > i || TopicIn(_items[link]) is not ("n:width" or "n:angle" or "t:length") || !_items[link - 1].IsNumber || _items[link - 1].Clause != _items[link].Clause || Parted(link, i) || (link == i - 1 && _after[i] != i + 1))
         {

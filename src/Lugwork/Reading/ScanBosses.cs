@@ -35,7 +35,13 @@ internal sealed partial class LineScan
             seat = seat < 0 ? SeatOfBosses(i, named: true) : seat;
             if (seat >= 0)
             {
-                Keep(field, "cantilever-" + BossSeat(seat), Math.Min(i, seat), Math.Max(i, seat));
+                // "Canti bosses, 26\"/559": the label is no part of it.
+                bool labelled = seat > i + 2 && _items[seat - 1].IsSign('/') && _items[seat - 2].IsNumber;
+                Keep(field, "cantilever-" + BossSeat(seat), labelled ? seat : Math.Min(i, seat), Math.Max(i, seat));
+                if (labelled)
+                {
+                    _items[seat - 2].Used = true;
+                }
             }
             else
             {
@@ -62,7 +68,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A sign joins it to another figure; "622-wiel" is joined to a word.</summary>
-    private bool JoinsFigure(int j) => (j > 1 && Links(_items[j - 1]) && (_items[j - 2].IsNumber || !_items[j - 1].Glued)) || (j + 2 < _items.Count && Links(_items[j + 1]) && _items[j + 2].Kind != SpecTokenKind.Word);
+    private bool JoinsFigure(int j) => !(j > 1 && _items[j - 1].IsSign('/') && (_items[j - 2].Value, _items[j].Value) is (26, 559) or (28 or 29 or 700, 622) or (27.5m or 650, 584) && _items[j - 2].Unit is "in" or "") && ((j > 1 && Links(_items[j - 1]) && (_items[j - 2].IsNumber || !_items[j - 1].Glued)) || (j + 2 < _items.Count && Links(_items[j + 1]) && _items[j + 2].Kind != SpecTokenKind.Word));
 
     /// <summary>The bead seat by its figure or its French name: 622, 700C.</summary>
     private string BossSeat(int j) => _items[j].Value switch

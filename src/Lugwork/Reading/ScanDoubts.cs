@@ -347,6 +347,12 @@ internal sealed partial class LineScan
         }
 
         char sign = _items[i].Text[0];
+        if (sign == '~' && i > 0 && i + 1 < _items.Count && _items[i - 1].IsNumber && _items[i + 1].Text is "is" or "zs" or "ec")
+        {
+            // "IS42/28.6~IS49/37": from the upper cup to the lower.
+            return true;
+        }
+
         bool again = (i + 1 < _items.Count && _items[i + 1].IsSign(sign) && _items[i + 1].Glued) || (i > 0 && _items[i - 1].IsSign(sign) && _items[i].Glued);
         return (again && !ComparesFigure(i)) || (sign == '>' && i > 1 && _items[i].Glued && _items[i - 1].Kind == SpecTokenKind.Word && (_items[i - 2].IsSign('<') || _items[i - 2].IsSign('/')) && _items[i - 1].Glued);
     }

@@ -101,7 +101,7 @@ internal sealed partial class LineScan
         ReadUse();
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i) || IsOfSteererAlone(i));
+        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i) || IsOfSteererAlone(i) || IsBehindSteererSize(i));
         SteererLengthBeside();
         Contradicted();
     }
@@ -135,7 +135,15 @@ internal sealed partial class LineScan
             }
         }
 
-        return !_items.Exists(o => (o.IsTopic && !o.Is("t:steerer")) || (o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text.Length > 4));
+        return !_items.Exists(o => (o.IsTopic && !o.Is("t:steerer") && !o.Is("n:cut") && !o.Is("t:length")) || (o.Kind == SpecTokenKind.Word && o.Terms.IsEmpty && o.Text.Length > 4));
+    }
+
+    /// <summary>"Canotto conico 1 1/8 - 1 1/2 in carbonio": right behind the size of the steerer that the clause is about.</summary>
+    private bool IsBehindSteererSize(int i)
+    {
+        int size = i > 1 && _items[i - 1].Text is "in" or "de" or "en" or "aus" or "van" or "of" ? i - 2 : i - 1;
+        LineFinding? steerer = Values.GetValueOrDefault("steererShape") ?? Values.GetValueOrDefault("steerer");
+        return _slot == Slot.Fork && steerer?.Last == size && Clause(steerer.First, "t:steerer") && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].IsTopic);
     }
 
     /// <summary>"No travel" beside a travel.</summary>

@@ -49,7 +49,7 @@ internal sealed partial class LineScan
                 ReadSeatpost();
                 break;
             case "seatClamp":
-                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", "t:tube", _items.Exists(i => i.Is("m:outside")) ? "t:frame" : "t:seatclamp");
+                ReadOne("size", "t:seatclamp", "t:clamp", "t:seattube", "t:inner", "t:tube", _items.Exists(i => i.Is("m:outside") || i is { IsNumber: true, Places: 1, Value: 28.6m or 30 or 31.8m or 34.9m or 36.4m or 38.6m }) ? "t:frame" : "t:seatclamp");
                 break;
             case "handlebar":
                 ReadHandlebar();

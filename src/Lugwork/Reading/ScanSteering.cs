@@ -160,7 +160,7 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
-            if (!Free(i) || TopicOf(i) != "t:crownrace" || !(_items[i].IsMillimetre || _items[i].IsInch))
+            if (!Free(i) || !(_items[i].IsMillimetre || _items[i].IsInch) || !(TopicOf(i) == "t:crownrace" || IsOfTurnedCrown(i) || IsOfBareSeat(i)) || IsPairOfTaper(i))
             {
                 continue;
             }
@@ -172,10 +172,29 @@ internal sealed partial class LineScan
             }
             else
             {
-                _claimed[Link(i)] = true;
+                _claimed[Math.Max(Link(i), 0)] |= Link(i) >= 0;
                 Take("crownSeat", _items[i].Figure, i, i);
             }
         }
+    }
+
+    /// <summary>"Crown turned to 33 mm", "Gabelkopf auf 26,4 gedreht": the seat of the race, which is what a lathe cuts there.</summary>
+    private bool IsOfTurnedCrown(int i) =>
+        TopicOf(i) == "t:crown" && _items[i].Value is 26.4m or 26.5m or 27 or 30 or 33 or 37 or 39.8m && Clauses(_items[i].Clause).Any(o => WordLists.ScanSteeringIsOfTurnedCrown.Contains(o.Text)) && !Clauses(_items[i].Clause).Any(o => o.Text is "from" or "von" or "not" or "nicht" || (o.Text is not "to" && WordLists.ScanSteeringIsCutThatMayCome.Contains(o.Text)));
+
+    /// <summary>"1\" threaded, 26.4 crown", "Schaft 1\", Sitz 26,4": a size that only a seat of a race has, beside a short word for it.</summary>
+    private bool IsOfBareSeat(int i) =>
+        _items[i] is { Unit: "" or "mm", Places: 1, Value: 26.4m or 26.5m or 27 or 30 or 39.8m } && !JoinsClosely(i)
+        && ((IsSeatWord(i - 1) && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause) && !(i > 1 && _items[i - 2] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } before && before.Clause == _items[i].Clause)) || (IsSeatWord(i + 1) && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (_items[i + 2].IsTopic && _items[i + 2].Clause == _items[i].Clause)))));
+
+    private bool IsSeatWord(int j) =>
+        j >= 0 && j < _items.Count && !_items[j].IsFraction && _items[j].Text is "crown" or "krone" or "gabelkrone" or "couronne" or "kroon" or "seat" or "sitz" or "siege" or "asiento" or "sede" or "zitting" or "race";
+
+    /// <summary>"Cono 28,6/38,1", "conus 1 1/8 - 1.5": the word is of the taper whose ends are joined behind it.</summary>
+    private bool IsPairOfTaper(int i)
+    {
+        bool first = i + 2 < _items.Count && (_items[i + 1].IsSign('/') || _items[i + 1].IsSign('-')) && IsTaperSize(i) && IsTaperSize(i + 2) && _items[i].Value != _items[i + 2].Value;
+        return first || (i > 1 && (_items[i - 1].IsSign('/') || _items[i - 1].IsSign('-')) && IsTaperSize(i) && IsTaperSize(i - 2) && _items[i].Value != _items[i - 2].Value);
     }
 
     /// <summary>The sizes of a fork's steerer: one, or a taper from one to another.</summary>
@@ -191,6 +210,7 @@ internal sealed partial class LineScan
             }
 
             string topic = Link(i) is >= 0 and int link && _items[link].Clause == _items[i].Clause ? TopicIn(_items[link]) : "";
+            topic = topic == "t:crownrace" && IsPairOfTaper(i) ? "t:steerer" : topic;
             topic = topic == "n:reach" && _items[Link(i)].Text is "base" && HasMark(i, "m:tapered") ? "" : topic;
             bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));

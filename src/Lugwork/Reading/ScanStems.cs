@@ -94,7 +94,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill") && !IsOfBarBehind(i)) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar") || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
+            bool quill = (i + 1 < _items.Count && _items[i + 1].Is("m:quill") && _items[i + 1].Clause == _items[i].Clause) || (i > 0 && _items[i - 1].Is("m:quill") && !IsOfBarBehind(i)) || (i > 1 && _items[i - 1].Text is "de" or "da" or "di" or "van" or "von" or "of" && _items[i - 2].Is("m:quill")) || (HasMark(i, "m:quill") && FindMark(i, "m:quill", 0) is int q && (q < i ? !Claimed(q, i) : inch || _items[i].Value is not (25.8m or 26 or 31.8m or 35)) && topic is not "t:bar" && !(topic is "t:steerer" && !inch && _items[i].Value is 25.4m or 28.6m && _items[Link(i)].Text is not ("schaft" or "schacht"))) || (_items[i].Value is 22.2m or 22 or 21.15m && FindMark(i, "m:quill", 1) is >= 0 and int before && before < i && topic is "" or "t:headtube" or "t:stem");
             quill |= !inch && _items[i].Value is 22.2m or 21.15m && IsOnShaft(i);
             quill |= !inch && _items[i].Value == 25.4m && i > 0 && _items[i - 1].Text == "pen" && !HasMark(i, "m:threadless") && !Clause(i, "t:bar") && !Clause(i, "t:clamp");
             if (quill && inch && _items[i].Value == 1m && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Value: 22.2m or 22 }))
@@ -124,7 +124,26 @@ internal sealed partial class LineScan
             else if (topic is "t:steerer" or "t:headset" or "t:headtube" or "t:fork" || (Link(i) is > 0 and int at && _items[at - 1].Start == _items[at].Start && _items[at - 1].Is("t:steerer")))
             {
                 _claimed[Link(i)] = true;
-                Fixing(i, inch);
+                if (!inch && Anywhere("m:quill") >= 0 && Anywhere("m:threadless") < 0 && Values.ContainsKey("fixing"))
+                {
+                    _items[i].Used = true;
+                }
+                else if (!inch && Anywhere("m:quill") >= 0 && Anywhere("m:threadless") < 0)
+                {
+                    // "Schaft 25,4 gesteckt (quill)": its own shaft; "steerer 25.4" can be what it goes into.
+                    if (_items[Link(i)] is { Text: "schaft" or "schacht", IsFraction: false })
+                    {
+                        Take("fixing", _items[i].Text + " quill", i, i);
+                    }
+                    else
+                    {
+                        Several("fixing", ["quill-22.2", "quill-25.4"], i, i, "the figure can be the quill or what it goes into");
+                    }
+                }
+                else
+                {
+                    Fixing(i, inch);
+                }
             }
             else if (topic is "t:bar" or "t:clamp" || (Link(i) >= 0 && _items[Link(i)].Is("t:bar")))
             {
@@ -205,7 +224,11 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
-    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && Anywhere("m:threadless") >= 0 ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && (Anywhere("m:threadless") >= 0 || IsClampedRound(i)) ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+
+    /// <summary>"Clamps a 1\" steerer", "klemmt 1\" Schaft", "serre un pivot 1\"": what it goes round, by the verb or by an oversized bar, where no quill is named.</summary>
+    private bool IsClampedRound(int i) =>
+        Anywhere("m:quill") < 0 && Anywhere("m:threaded") < 0 && Clauses(_items[i].Clause).Any(o => o.Is("t:steerer")) && ((_items[Math.Max(Link(i), 0)].Text is not ("schaft" or "schacht") && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m })) || Clauses(_items[i].Clause).TakeWhile(o => o != _items[i]).Any(o => o.Text is "grips" or "clamps" or "klemmt" or "serre" or "pince" or "aprieta" or "abraza" or "stringe" or "klemt"));
 
     private bool IsLengthOrBar(int i) =>
         _items[i] is { Value: 35, IsFraction: false, IsDiameter: false, Unit: "mm" } && !_items.Exists(o => o.Is("t:bar") || o.Is("t:clamp") || o.Is("t:diameter") || o.Is("m:oversize") || o.Text is "diametro" or "durchmesser" or "diameter" or "diametre")

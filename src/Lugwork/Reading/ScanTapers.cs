@@ -45,7 +45,7 @@ internal sealed partial class LineScan
                 return -1;
             }
 
-            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Places: 0, Value: >= 205 and <= 320 } && !Joins(i))
+            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Places: 0, Value: >= 140 and <= 320 } && (_items[i].Value >= 205 || Anywhere("m:threaded") >= 0) && !Joins(i))
             {
                 found = found < 0 && IsAloneInClause(i) ? i : _items.Count;
             }

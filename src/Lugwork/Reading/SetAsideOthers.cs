@@ -72,7 +72,7 @@ internal sealed partial class SetAside
             return false;
         }
 
-        bool other = IsOfOtherPart(first, end - (colon < 0 ? 0 : 1), _own) || Any(first, end, "t:freehub") || (_own == "t:axle" && !Any(first, end, "t:axle"));
+        bool other = IsOfOtherPart(first, end - (colon < 0 ? 0 : 1), _own) || Any(first, end, "t:freehub") || (_own == "t:axle" && !Any(first, end, "t:axle") && !(Any(first, end, "m:thru") && !(_slot == Slot.RearThruAxle && _items[first + 1].Text == "voor") && _items.FindIndex(first, end - first, o => o.Text == "m") >= 0));
         if (other && colon >= 0)
         {
             Hide(first, colon);

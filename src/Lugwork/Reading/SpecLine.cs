@@ -85,6 +85,10 @@ public sealed class SpecLine
         {
             PlacedWords.MendSeat(items, hint == Slot.Saddle);
         }
+        else if (hint == Slot.Fork || hint == Slot.Stem)
+        {
+            PlacedWords.MendSteering(items, hint == Slot.Stem);
+        }
 
         if (tooMuch)
         {

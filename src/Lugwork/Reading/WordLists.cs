@@ -470,6 +470,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanSteeringIsOffsetOfSteerer = All[nameof(ScanSteeringIsOffsetOfSteerer)];
 
+    public static readonly FrozenSet<string> ScanSteeringIsOfTurnedCrown = All[nameof(ScanSteeringIsOfTurnedCrown)];
+
     public static readonly FrozenSet<string> ScanSteeringReadSteerer = All[nameof(ScanSteeringReadSteerer)];
 
     public static readonly FrozenSet<string> ScanSteeringThreadedSteerer = All[nameof(ScanSteeringThreadedSteerer)];
