@@ -116,10 +116,11 @@ internal static class PlacedWords
             }
         }
 
-        int spanner = items.FindIndex(o => o is { Text: "spanner", IsFraction: false });
-        if (spanner > 1 && items[spanner].Is("d:thing") && (spanner + 1 >= items.Count || items[spanner + 1].Kind == SpecTokenKind.Sign || items[spanner + 1] is { IsNumber: true, Value: 5 or 9 }) && items.Exists(o => o.Is("t:spacing") && o.Text.StartsWith("ausfall", StringComparison.Ordinal) || o.Text.StartsWith("hinterbau", StringComparison.Ordinal) || o.Text.StartsWith("einbau", StringComparison.Ordinal)))
+        int spanner = items.FindIndex(o => o is { Text: "spanner" or "cierre", IsFraction: false });
+        bool skewer = spanner > 1 && spanner + 1 < items.Count && items[spanner + 1] is { IsNumber: true, Value: 5 or 9 };
+        if (spanner > 1 && (skewer || (items[spanner].Text is "spanner" && (spanner + 1 >= items.Count || items[spanner + 1].Kind == SpecTokenKind.Sign))) && items.Exists(o => o.Is("t:spacing") && WordLists.PlacedWordsIsEndOfFrame.Contains(o.Text)))
         {
-            // "Ausfallenden 135 mm, Spanner 5 mm": in German the quick release.
+            // "Ausfallenden 135 mm, Spanner 5 mm", "punteras 135 mm, cierre 5 mm": the quick release, short.
             items[spanner] = Word(items[spanner], "m:qr");
         }
 
