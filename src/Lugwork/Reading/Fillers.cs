@@ -39,7 +39,7 @@ internal static class Fillers
             bool head = IsHead(tokens, i);
             int words = IsSound(tokens, i) || (head && IsArticle(tokens, i)) ? 1 : head ? Length(Heads, tokens, i, false) : 0;
             words = words == 0 ? Length(Tails, tokens, i, true) : words;
-            words = words == 0 && i > 0 && i + 1 < tokens.Count ? Length(Within, tokens, i, false) : words;
+            words = words == 0 && i > 0 && i + 1 < tokens.Count && Length(Within, tokens, i, false) is > 0 and int within && !(i + within < tokens.Count && tokens[i + within].Text is "e") ? within : words;
             if (words == 0 || words >= tokens.Count || (words == 1 && IsShouted(tokens[i], text)))
             {
                 continue;

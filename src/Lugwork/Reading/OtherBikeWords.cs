@@ -62,5 +62,5 @@ internal static class OtherBikeWords
     ];
 
     /// <summary>Letters and figures of a value that are of a message, a radio or a price.</summary>
-    public static ImmutableArray<string> Within { get; } = ["pm me, pm for, fm radio, bsa club, bsa motorcycle, dv camera, av receiver, dunlop tennis, dunlop racket, schrader knife, xd lol, xd file, ms word, dub step, dub music, 1/2 price, 1/2 off, 1/2 preis, 1/2 prix, 1/2 precio, 1/2 prezzo, 1/2 prijs"];
+    public static ImmutableArray<string> Within { get; } = ["pm me, pm for details, pm for info, pm for more, pm for price, pm for the price, pm for prices, pm for pics, pm for photos, pm for any, pm for address, fm radio, bsa club, bsa motorcycle, dv camera, av receiver, dunlop tennis, dunlop racket, schrader knife, xd lol, xd file, ms word, dub step, dub music, 1/2 price, 1/2 off, 1/2 preis, 1/2 prix, 1/2 precio, 1/2 prezzo, 1/2 prijs"];
 }

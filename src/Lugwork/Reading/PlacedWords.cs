@@ -116,6 +116,14 @@ internal static class PlacedWords
             }
         }
 
+        int spanner = items.FindIndex(o => o is { Text: "spanner" or "cierre", IsFraction: false });
+        bool skewer = spanner > 1 && spanner + 1 < items.Count && items[spanner + 1] is { IsNumber: true, Value: 5 or 9 };
+        if (spanner > 1 && (skewer || (items[spanner].Text is "spanner" && (spanner + 1 >= items.Count || items[spanner + 1].Kind == SpecTokenKind.Sign))) && items.Exists(o => o.Is("t:spacing") && WordLists.PlacedWordsIsEndOfFrame.Contains(o.Text)))
+        {
+            // "Ausfallenden 135 mm, Spanner 5 mm", "punteras 135 mm, cierre 5 mm": the quick release, short.
+            items[spanner] = Word(items[spanner], "m:qr");
+        }
+
         bool? isSpanish = null;
         for (int i = 0; i < items.Count && isSpanish != false; i++)
         {
@@ -297,9 +305,13 @@ internal static class PlacedWords
 
     /// <summary>"Rear brake: post 140", "disc mount rear - post 180mm": behind the brake and its sign, and before the size of a rotor.</summary>
     private static bool IsPostOfBrake(List<SpecItem> items, int i) =>
-        i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && (i + 2 >= items.Count || items[i + 2].IsSign(',') || items[i + 2].IsSign(';') || items[i + 2].IsSign(')') || items[i + 2].IsSign('.'))
+        IsPostBehindRotor(items, i) || i > 1 && i + 1 < items.Count && items[i + 1] is { IsNumber: true, Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 } && (i + 2 >= items.Count || items[i + 2].IsSign(',') || items[i + 2].IsSign(';') || items[i + 2].IsSign(')') || items[i + 2].IsSign('.'))
         && (items[i - 1].IsSign(':') || items[i - 1].IsSign('-') || items[i - 1].IsSign('='))
         && (IsOfBrake(items[i - 2]) || (i > 2 && items[i - 2].Kind == SpecTokenKind.Word && (items[i - 2].Is("m:rear") || items[i - 2].Is("m:front") || items[i - 2].Text is "mount" or "type" or "standard") && IsOfBrake(items[i - 3])));
+
+    /// <summary>"Caliper bosses: 6 in post", "rear brake: 160 post": behind the size of a rotor, where the brake and its sign stand before.</summary>
+    private static bool IsPostBehindRotor(List<SpecItem> items, int i) =>
+        i > 2 && items[i - 1] is { IsNumber: true, IsFraction: false } size && (size is { IsInch: true, Value: 5 or 6 or 7 or 8 } || size is { Unit: "" or "mm", Value: 140 or 160 or 180 or 200 or 203 }) && items[i - 2].IsSign(':') && IsOfBrake(items[i - 3]) && (i + 1 >= items.Count || items[i + 1].Kind == SpecTokenKind.Sign);
 
     /// <summary>"Innenlagergewinde: französisch": behind the name of the bottom bracket and its sign, or behind a verb; "Frans trapasdraad": right before the name.</summary>
     private static bool IsOfThread(List<SpecItem> items, int i)

@@ -72,6 +72,12 @@ internal sealed partial class LineScan
             families = [.. families.Where(f => f.Families[0] == "BBright-direct").Select(f => (ImmutableArray.Create("BBright-press"), f.At))];
         }
 
+        if (families is [{ Families: ["BBright-direct", _] } bright] && bright.At + 1 < _items.Count && _items[bright.At + (_items[bright.At + 1].IsSign(',') && bright.At + 2 < _items.Count ? 2 : 1)]is { Terms.IsEmpty: true, Text: "direct" or "directversie" or "direktversion" or "directe" or "directa" or "diretta" })
+        {
+            // "BBright, Direktversion": bearings straight in.
+            families = [(["BBright-direct"], bright.At)];
+        }
+
         if (families.TrueForAll(f => f.Families.Length > 1) && ShellByBore(field))
         {
             return;
@@ -254,6 +260,13 @@ internal sealed partial class LineScan
         int last = Math.Max(at, width);
         SpecField known = _fields[field];
         bool whole = kinds.Length == 1 && Term(at, ShellPrefix) is not null;
+        if (whole && width >= 0 && (_items[width].Unit == "mm" || TopicOf(width) == "n:width") && FamilyOf(kinds[0]) is "Mid" or "Spanish" or "American" or "BSA")
+        {
+            // "Mid BMX bearings, 68 mm wide": the name tells the width only where none is said.
+            kinds = [FamilyOf(kinds[0])];
+            whole = false;
+        }
+
         if (whole)
         {
             string said = kinds[0][(kinds[0].LastIndexOf('-') + 1)..];

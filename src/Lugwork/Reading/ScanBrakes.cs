@@ -34,14 +34,17 @@ internal sealed partial class LineScan
 
             if (item.Is("m:is"))
             {
-                bool named = item.End - item.Start > 2 && !(item.End - item.Start < 6 && i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
-                bool code = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
+                bool named = item.Text is "i" || item.End - item.Start > 2 && !(item.End - item.Start < 6 && i > 0 && _items[i - 1] is { Kind: SpecTokenKind.Word } before && before.Terms.IsEmpty && before.Clause == item.Clause);
+                bool holes = i + 1 < _items.Count && _items[i + 1] is { IsNumber: true, Glued: false, Unit: "mm", Value: 51 } && Anywhere("t:headtube") < 0 && Anywhere("t:headset") < 0;
+                bool code = !holes && i + 1 < _items.Count && _items[i + 1] is { IsNumber: true } && _items[i + 1].Value is > 30 and < 60;
                 bool brake = Clause(i, "t:brake") || Clause(i, "t:rotor") || Clause(i, "t:caliper");
                 if (!code && (named || brake || Alone(i) || AloneBesidePrice(i) || IsMountOfEnd(i, rear)))
                 {
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
                     if (other < 0)
                     {
+                        // "IS, 51 mm": how far the two holes are apart.
+                        MarkAll(i + 1, holes ? i + 1 : i);
                         Keep(field, !rear && FindMark(i, "m:dh", 1) >= 0 ? "IS-front-DH" : rear ? "IS-rear" : "IS-front", i, i);
                     }
                 }

@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         List<(string Cup, decimal Size, int First, int Last)> found = [];
         for (int i = 0; i < _items.Count && found.Count < 8; i++)
         {
-            if (_items[i].Kind != SpecTokenKind.Word || _items[i].Text is not ("ec" or "zs" or "is"))
+            if (_items[i].Kind != SpecTokenKind.Word || _items[i].Text is not ("ec" or "zs" or "is") || _items[i].IsFraction)
             {
                 continue;
             }
@@ -310,7 +310,7 @@ internal sealed partial class LineScan
             at++;
         }
 
-        return at + 3 < _items.Count && _items[at].Text is "at" or "on" or "the" or "for" ? at + 1 : at;
+        return at + 3 < _items.Count && _items[at] is { Text: "at" or "on" or "the" or "for", IsFraction: false } ? at + 1 : at;
     }
 
     /// <summary>"ZS44 (40) upper": the word behind the bracket of the size; 0 where none is.</summary>

@@ -98,7 +98,7 @@ internal sealed partial class LineScan
             }
         }
 
-        Words("FrontDerailleurMount", field, i => (!needTopic || Clause(i, "t:frontmech") || _items[i].IsFraction || (_items[i].Text is "hdm" && Anywhere("t:frontmech") >= 0)) && !Clause(i, "t:hanger") && !(needTopic && _items[i].Terms.Length > 0 && _items[i].Text is "s1" or "s2" or "s3" && !Clause(i, "t:frontmech")));
+        Words("FrontDerailleurMount", field, i => !(needTopic && IsBrazedOther(i)) && (!needTopic || Clause(i, "t:frontmech") || _items[i].IsFraction || (_items[i].Text is "hdm" && Anywhere("t:frontmech") >= 0)) && !Clause(i, "t:hanger") && !(needTopic && _items[i].Terms.Length > 0 && _items[i].Text is "s1" or "s2" or "s3" && !Clause(i, "t:frontmech")));
         if (!Values.ContainsKey(field) && Anywhere("t:frontmech") is >= 0 and int mech)
         {
             DirectApart(field, mech);
@@ -107,12 +107,31 @@ internal sealed partial class LineScan
         Settle(field);
     }
 
+    /// <summary>"Bottle bosses: brazed-on", "pump peg, brazed on": said of another piece, in its clause or right behind it, where no front derailleur is named.</summary>
+    private bool IsBrazedOther(int i)
+    {
+        if (!_items[i].Is("v:FrontDerailleurMount=braze-on") || Anywhere("t:frontmech") >= 0)
+        {
+            return false;
+        }
+
+        for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause >= _items[i].Clause - 1; j--)
+        {
+            if (_items[j].Text is "\u0001" or "binder" or "peg" || _items[j].Is("n:bottle") || _items[j].Is("t:bosses") || _items[j].Is("m:pinch") || _items[j].Is("t:seatclamp") || _items[j].Terms.Any(t => t.StartsWith("v:CableGuide=", StringComparison.Ordinal)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>"Front mech: band-on, 1 3/8 (34.9) tube": the one size of a band in a line about a front derailleur and nothing else.</summary>
     private bool IsBandApart(int i)
     {
         decimal size = BandSize(_items[i]);
-        return size > 0 && Anywhere("m:band") is >= 0 and int band && Anywhere("t:frontmech") is >= 0 and int mech && mech < i && band < i && Math.Abs(_items[band].Clause - _items[mech].Clause) <= 1
-            && _items.TrueForAll(o => !o.IsNumber || BandSize(o) == size) && TopicOf(i) is "" or "t:tube" or "t:seattube" or "t:frontmech" or "t:clamp" or "t:seatclamp";
+        return size > 0 && Anywhere("m:band") is >= 0 and int band && Anywhere("t:frontmech") is >= 0 and int mech && mech < i && (band < i || band == i + 1) && Math.Abs(_items[band].Clause - _items[mech].Clause) <= 1
+            && _items.TrueForAll(o => !o.IsNumber || BandSize(o) == size) && (TopicOf(i) is "" or "t:tube" or "t:seattube" or "t:frontmech" or "t:clamp" or "t:seatclamp" || _items[Link(i)].Is("m:band"));
     }
 
     private static decimal BandSize(SpecItem item) => item switch

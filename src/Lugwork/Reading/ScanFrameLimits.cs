@@ -174,8 +174,10 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"FM 140, rotors to 160": the rotor opens the clause, and the mount was told in the one before.</summary>
-    private bool IsToFigure(int i) =>
-        i > 2 && _items[i - 1].Text is "to" && _items[i - 2].Is("t:rotor") && _items[i - 2].Clause == _items[i].Clause && !(_items[i - 3].Clause == _items[i].Clause && _items[i - 3].Kind == SpecTokenKind.Word) && (FindMark(i, "m:pm", 1) >= 0 || FindMark(i, "m:fm", 1) >= 0 || FindMark(i, "m:is", 1) >= 0);
+    private bool IsToFigure(int i) => i > 3 && _items[i - 1] is { Text: "ø" } ? IsBehindTo(i - 1, i) : IsBehindTo(i, i);
+
+    private bool IsBehindTo(int at, int i) =>
+        at > 2 && _items[at - 1].Text is "to" && _items[at - 2].Is("t:rotor") && _items[at - 2].Clause == _items[i].Clause && !(_items[at - 3].Clause == _items[i].Clause && _items[at - 3].Kind == SpecTokenKind.Word) && (FindMark(i, "m:pm", 1) >= 0 || FindMark(i, "m:fm", 1) >= 0 || FindMark(i, "m:is", 1) >= 0);
 
     /// <summary>"Forcella fino a 180 di disco": in a line of a frame the rotor of the other end.</summary>
     private bool IsRotorOfFork(int i) =>

@@ -80,6 +80,11 @@ internal sealed partial class LineScan
         {
             // A universal hanger is mounted direct: the words say less than its name.
             bool universal = Values.TryGetValue("hanger", out LineFinding? said) && said.Key == "UDH";
+            if (_items[i].Is("m:plainhole") && !(i + 1 < _items.Count && SetAside.IsFor(_items[i + 1])) && !Values.ContainsKey("hanger") && (Clause(i, "t:hanger") || IsOnlyHangerBefore(i)) && !Negated(i) && !Mentions(i, OfHangerInDoubt))
+            {
+                Keep("hanger", "plain", i, i);
+            }
+
             bool direct = _items[i].Is("v:DerailleurMount=direct-mount") || IsDirectWord(i);
             if (!universal && direct && (Clause(i, "t:hanger") || (IsDirectWord(i) && !Values.ContainsKey("hanger") && IsOnlyHangerBefore(i))) && !Clause(i, "t:frontmech") && !Clause(i, "t:chainring") && !Clause(i, "t:crank") && !Clause(i, "t:brake") && !Clause(i, "t:stem") && !Negated(i))
             {

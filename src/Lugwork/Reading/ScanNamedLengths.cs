@@ -72,6 +72,18 @@ internal sealed partial class LineScan
     private void LengthOfHeadTube()
     {
         int found = -1;
+        if (Values.ContainsKey("chainstay") && !Values.ContainsKey("headTubeLength"))
+        {
+            // "Bases 430 mm, douille 140 mm": no bore is so wide.
+            found = Enumerable.Range(0, _items.Count).FirstOrDefault(i => _items[i] is { Unit: "mm", Value: >= 80 and <= 250 } && IsLoneLength(i) && TopicOf(i) == "t:headtube" && Clauses(_items[i].Clause).All(o => o.Kind == SpecTokenKind.Sign || o == _items[i] || o.Is("t:headtube")), -1);
+            if (found >= 0)
+            {
+                Length("headTubeLength", found);
+            }
+
+            return;
+        }
+
         for (int i = 0; i < _items.Count && Anywhere("t:headtube") >= 0 && Values.Keys.All(k => k is "headTubeUpper" or "headTubeLower"); i++)
         {
             if (_items[i].Used && !_items[i].IsTopic)

@@ -58,7 +58,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"Hanger not threaded correctly, stripped", "no hanger play", "without a hanger, replacement costs 25".</summary>
-    private bool IsHangerInDoubt(int i) => (_items[i].Is("v:Hanger=plain") || _items[i].Is("v:Hanger=no-hanger")) && Mentions(i, OfHangerInDoubt);
+    private bool IsHangerInDoubt(int i) => (_items[i].Is("v:Hanger=plain") || _items[i].Is("v:Hanger=no-hanger")) && Mentions(i, OfHangerInDoubt) && !_items.Exists(o => o.Text is "claw");
 
     /// <summary>"Fork max 203 mm": the size of a rotor in all likelihood, unless the fork is called sprung; and a quill has no travel.</summary>
     private bool IsSizeOfOther(int i)

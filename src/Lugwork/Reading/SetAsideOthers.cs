@@ -106,6 +106,12 @@ internal sealed partial class SetAside
                 return false;
             }
 
+            if (_slot == Slot.Frame && i > first && IsFor(item) && IsShell(_items[i - 1].IsNumber && i > first + 1 ? _items[i - 2] : _items[i - 1]))
+            {
+                // "PF92 for off-road cranks": the shell, by what goes into it.
+                return false;
+            }
+
             if (_own == "t:chain" && i > first && item.Is("t:cassette") && _items[i - 1] is { IsNumber: true, IsFraction: false, Value: >= 5 and <= 13 })
             {
                 // "For 9 sprockets": what a chain is named by.
@@ -130,6 +136,8 @@ internal sealed partial class SetAside
 
         return other;
     }
+
+    private static bool IsShell(SpecItem item) => item.Terms.Any(t => t.StartsWith("v:Shell", StringComparison.Ordinal));
 
     /// <summary>A word for something that the part has a field of.</summary>
     private bool IsOwnField(SpecItem item)

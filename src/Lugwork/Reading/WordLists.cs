@@ -97,6 +97,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> PlacedWordsIsOfBicycleInSpanish2 = All[nameof(PlacedWordsIsOfBicycleInSpanish2)];
 
+    public static readonly FrozenSet<string> PlacedWordsIsEndOfFrame = All[nameof(PlacedWordsIsEndOfFrame)];
+
     public static readonly FrozenSet<string> PlacedWordsIsOfThread = All[nameof(PlacedWordsIsOfThread)];
 
     public static readonly FrozenSet<string> PlacedWordsIsOfThread2 = All[nameof(PlacedWordsIsOfThread2)];

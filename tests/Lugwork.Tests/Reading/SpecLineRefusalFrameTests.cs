@@ -78,5 +78,31 @@ public sealed class SpecLineRefusalFrameTests
     [InlineData("26 tpi 68 mm shell")]
     public void A_head_tube_or_a_shell_that_is_not_sure_is_not_read(string text) => Nothing(text);
 
+    [Theory]
+    [InlineData("bottle bosses: brazed-on")]
+    [InlineData("binder: pinch bolt, brazed-on")]
+    [InlineData("rack mounts, brazed on")]
+    [InlineData("pump peg, brazed-on")]
+    [InlineData("cantilever studs, brazed-on")]
+    [InlineData("Schaltauge, Durchgangsloch für Schutzblech")]
+    [InlineData("hanger, plain hole for a rack")]
+    [InlineData("no hanger, hanger needed")]
+    [InlineData("IS 51 mm, upper or lower")]
+    [InlineData("Steuersatz IS 51 mm")]
+    [InlineData("mid-size frame")]
+    [InlineData("mid bmx 60")]
+    [InlineData("spanner 15 mm")]
+    [InlineData("Hinterbau 135, Spanner fehlt")]
+    [InlineData("paso trasero 45 mm")]
+    [InlineData("hueco trasero para rueda de 2.4")]
+    [InlineData("crankset for PF92")]
+    [InlineData("PF92 crankset")]
+    [InlineData("PM for 203 rotor with adapter")]
+    [InlineData("PM for price, 180 rotor fitted")]
+    [InlineData("disc brake: 180 post mount adapter")]
+    [InlineData("PM, 160 rotor smallest")]
+    [InlineData("head tube 140 mm")]
+    public void What_is_said_of_another_piece_or_only_half_said_is_not_read(string text) => Nothing(text);
+
     private static void Nothing(string text) => Assert.Empty(SpecLine.Read(Slot.Frame, text).Values);
 }
