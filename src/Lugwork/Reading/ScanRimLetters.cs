@@ -86,7 +86,7 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool drilled = i > 0 && _items[i].Unit.Length == 0 && (rim || IsSpokeCount(_items[i].Value)) && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (rim && i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
-            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || ((rim || Values.Count > 0) && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
             {
                 continue;
             }

@@ -117,12 +117,12 @@ internal sealed partial class LineScan
             }
             else if (item.Kind == SpecTokenKind.Word)
             {
-                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve"))
+                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve") && !IsStemOfValve(item))
                 {
                     return -1;
                 }
 
-                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || WordLists.ScanTubeWordsLengthBehindValve.Contains(item.Text);
+                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || IsStemOfValve(item) || WordLists.ScanTubeWordsLengthBehindValve.Contains(item.Text);
             }
         }
 

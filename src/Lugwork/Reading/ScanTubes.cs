@@ -171,7 +171,9 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"65 mm stem": of a valve, where no bar is.</summary>
-    private bool IsValveStem(int i) => Link(i) is >= 0 and int link && _items[link].Text is "stem" or "stems" or "shaft" or "schaft" or "stelo" or "tige" && _items[link].Clause == _items[i].Clause && (Values.ContainsKey("valve") || _items.Exists(o => o.Is("t:valve")));
+    private bool IsValveStem(int i) => Link(i) is >= 0 and int link && IsStemOfValve(_items[link]) && _items[link].Clause == _items[i].Clause && (Values.ContainsKey("valve") || _items.Exists(o => o.Is("t:valve")));
+
+    private static bool IsStemOfValve(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.ScanTubesIsStemOfValve.Contains(item.Text);
 
     /// <summary>"Tubeless valve, French": a valve by the country that it is named after, of a valve or beside the word for one, and not where it was made.</summary>
     private void StemByPlace()

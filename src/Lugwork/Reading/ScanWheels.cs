@@ -78,11 +78,11 @@ internal sealed partial class LineScan
             FourOrFiveBolts("rotorFixing");
         }
 
-        Words("RimType", "rimType");
+        Words("RimType", "rimType", i => !(_items[i].Is("v:RimType=C") && IsBesideHooks(i)));
         Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber && !(_items[i].Is("v:TyreHold=tubular") && IsSeat(_items[i + 1].Value) && !Joins(i + 1))));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
-        Words("HubEnds", "ends");
+        Words("HubEnds", "ends", i => !_items[i].Is("m:bareends") || (Values.TryGetValue("hub", out LineFinding? own) && _items[i].Clause - _items[own.Last].Clause is 0 or 1 && AloneInClause(i)));
         Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         ReadUse();
         SettleSeat("beadSeat");
@@ -98,6 +98,20 @@ internal sealed partial class LineScan
                 Take("valveHole", _items[i].Figure, i, i);
             }
         }
+    }
+
+    /// <summary>"Crochet type TC", "TC (crochet)": the hooks of a rim that goes without a tube.</summary>
+    private bool IsBesideHooks(int i)
+    {
+        for (int j = Math.Max(0, i - 2); j < _items.Count && j <= i + 2; j++)
+        {
+            if (_items[j].Is("v:RimType=TC"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"30 mm breit, innen schwarz", "inside is rusty": how it looks there.</summary>
