@@ -190,6 +190,12 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            if (_items[i] is { UnitWord: "g", Unit: "g" } && _items[i].End == _items[i].Start + _items[i].Text.Length + 1 && IsSpokeCount(_items[i].Value) && Clauses(_items[i].Clause).Any(o => o.Text is "naaf" or "velg" || o.Text.EndsWith("naaf", StringComparison.Ordinal)))
+            {
+                // "Naaf 36g": the Dutch letter for holes, for no hub weighs so little.
+                _items[i].Unit = "holes";
+            }
+
             if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or "") || IsPerSide(i))
             {
                 continue;

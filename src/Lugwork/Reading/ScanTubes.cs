@@ -143,6 +143,16 @@ internal sealed partial class LineScan
             break;
         }
 
+        for (int i = 0; i + 2 < _items.Count && !sizes && !Values.ContainsKey("seat"); i++)
+        {
+            if (Free(i) && Free(i + 2) && _items[i + 1].IsSign('/') && !InTriple(i) && _items[i].Value >= 300 && _items[i + 2].Value >= 300 && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && IsSeat(_items[i].Value) && IsSeat(_items[i + 2].Value) && Math.Abs(_items[i].Value - _items[i + 2].Value) is > 0 and < 20)
+            {
+                // "28\" 622/635": one tube for both.
+                Take("seat", _items[i].Text, i, i);
+                Take("otherSeat", _items[i + 2].Text, i + 2, i + 2);
+            }
+        }
+
         if (!sizes)
         {
             ReadSeat("seat");

@@ -84,7 +84,7 @@ internal sealed partial class LineScan
         BrakeTrackApart();
         Words("Material", "rimMaterial", IsOfRim);
         Words("HubEnds", "ends", i => !_items[i].Is("m:bareends") || (Values.TryGetValue("hub", out LineFinding? own) && _items[i].Clause - _items[own.Last].Clause is 0 or 1 && AloneInClause(i)));
-        Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
+        Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i) && !(_items[i].Text is "remnaaf" && (Anywhere("v:BrakeType=coaster") >= 0 || Anywhere("v:BrakeType=roller") >= 0))) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         ReadUse();
         SettleSeat("beadSeat");
         OtherSeats();
@@ -179,8 +179,14 @@ internal sealed partial class LineScan
             return _items[i + 1].Is("t:rim");
         }
 
+        if (IsStrange(i + 1) && _items[i + 1].Clause == _items[i].Clause && !IsFinish(_items[i + 1].Text) && _items[i + 1].Text is not ("double" or "doble" or "doppia" or "doppio" or "dubbele"))
+        {
+            // "Rim, alloy nipples".
+            return false;
+        }
+
         int before = i - 1;
-        while (before >= 0 && before >= i - 3 && (_items[before].IsSign(':') || _items[before].IsSign('=') || WordLists.ScanFrameIsOfSteererSaid.Contains(_items[before].Text)))
+        while (before >= 0 && before >= i - 4 && (_items[before].IsSign(':') || _items[before].IsSign('=') || WordLists.ScanFrameIsOfSteererSaid.Contains(_items[before].Text)))
         {
             before--;
         }
