@@ -288,10 +288,11 @@ internal static class PlacedWords
         bool brackets = IsInBrackets(items, upper);
         for (int j = upper - 1; lower < 0 && brackets && j >= 0 && j >= upper - Apart; j--)
         {
-            if (items[j] is { Kind: SpecTokenKind.Word, Text: "b" } && IsInBrackets(items, j))
+            if (items[j] is { Kind: SpecTokenKind.Word, Text: "b" or "u" } other && IsInBrackets(items, j))
             {
-                items[j] = Word(items[j], "m:upper");
-                items[upper] = Word(items[upper], "m:lower");
+                // "EC34/30 (u.), EC34/28.6 (o.)": in German the letter is of the upper end.
+                items[j] = Word(other, other.Text == "b" ? "m:upper" : "m:lower");
+                items[upper] = Word(items[upper], other.Text == "b" ? "m:lower" : "m:upper");
                 return;
             }
         }

@@ -11,7 +11,7 @@ internal static class PointedWords
         ["ob"] = "oben", ["unt"] = "unten", ["hydr"] = "hydraulisch", ["mech"] = "mechanisch", ["elektr"] = "elektronisch", ["bohr"] = "bohrung",
         ["arr"] = "arriere", ["trav"] = "traversant", ["debatt"] = "debattement", ["debat"] = "debattement", ["filet"] = "filetage", ["roul"] = "roulement", ["boit"] = "boitier", ["entr"] = "entraxe",
         ["torn"] = "tornillos", ["aguj"] = "agujeros", ["hidr"] = "hidraulico", ["recorr"] = "recorrido", ["horq"] = "horquilla", ["valv"] = "valvola",
-        ["escurs"] = "escursione", ["reggi"] = "reggisella", ["regg"] = "reggisella", ["deragl"] = "deragliatore", ["fasc"] = "fascetta", ["ant"] = "anteriore", ["centr"] = "centrale", ["idr"] = "idraulico", ["cusc"] = "cuscinetto", ["filett"] = "filettatura",
+        ["escurs"] = "escursione", ["cop"] = "copertone", ["reggi"] = "reggisella", ["regg"] = "reggisella", ["deragl"] = "deragliatore", ["fasc"] = "fascetta", ["ant"] = "anteriore", ["centr"] = "centrale", ["idr"] = "idraulico", ["cusc"] = "cuscinetto", ["filett"] = "filettatura",
         ["spd"] = "speed", ["hyd"] = "hydraulic", ["brg"] = "bearing", ["versn"] = "versnellingen",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

@@ -34,11 +34,17 @@ internal sealed partial class LineScan
         (decimal one, decimal two) = (_items[a].Value, _items[b].Value);
         string text = $"{ItemCutter.Plain(Math.Min(one, two))}x{ItemCutter.Plain(Math.Max(one, two))}x{_items[c].Text}";
         int last = to;
-        int first = AnglesFrom(to + 1);
+        int first = AnglesFrom(to + 1, out int second);
         if (first >= 0)
         {
-            text += $"-{_items[first].Text}/{_items[first + 2].Text}";
-            last = first + 2;
+            text += $"-{_items[first].Text}/{_items[second].Text}";
+            last = second;
+        }
+        else if (from >= 4 && _items[from - 1].Kind == SpecTokenKind.Sign && IsAngles(from - 4))
+        {
+            // "45/45 - 30.5 x 41.8 x 8"
+            text += $"-{_items[from - 4].Text}/{_items[from - 2].Text}";
+            from -= 4;
         }
         else if (BothAngles(to + 1) is > 0 and int both)
         {
@@ -69,8 +75,8 @@ internal sealed partial class LineScan
         return up < 0 && low < 0 ? "" : low < 0 || (up >= 0 && Math.Abs(up - i) < Math.Abs(low - i)) ? upper : lower;
     }
 
-    /// <summary>36/45, 45 x 45 within a few words behind the size.</summary>
-    private int AnglesFrom(int at)
+    /// <summary>36/45, 45 x 45, "inside 36°, outside 45°" within a few words behind the size.</summary>
+    private int AnglesFrom(int at, out int second)
     {
         int first = at;
         while (first < _items.Count && first < at + 5 && !_items[first].IsNumber)
@@ -78,8 +84,21 @@ internal sealed partial class LineScan
             first++;
         }
 
-        return IsAngles(first) ? first : -1;
+        second = first + 2;
+        if (IsAngles(first))
+        {
+            return first;
+        }
+
+        while (second < _items.Count && second < first + 5 && !_items[second].IsNumber)
+        {
+            second++;
+        }
+
+        return second < _items.Count && IsAngleOf(first, "m:inside") && IsAngleOf(second, "m:outside") ? first : -1;
     }
+
+    private bool IsAngleOf(int i, string side) => i > 0 && Free(i) && _items[i].Value is 36 or 45 && _items[i].Unit == "deg" && _items[i - 1].Is(side);
 
     /// <summary>"45 graden beide", "deux chanfreins à 45°", "both sides 45": the one angle behind the size that both of its faces have; -1 where none is.</summary>
     private int BothAngles(int at)
@@ -143,11 +162,19 @@ internal sealed partial class LineScan
         // "ID 30.5 H 8": a bearing has no holes, and the letter is that of the height behind it.
         List<int> lengths = [];
         int angles = -1;
+        int other = 0;
         for (int i = 0; i < _items.Count && lengths.Count < 4; i++)
         {
-            if (IsAngles(i) && angles < 0 && (lengths.Count > 0 || HasMark(i, "n:angle") || _items[i + 2].Unit == "deg"))
+            if (angles < 0 && IsAngleOf(i, "m:inside") && AnglesFrom(i, out other) == i)
             {
                 angles = i;
+                i = other;
+                continue;
+            }
+
+            if (IsAngles(i) && angles < 0 && (lengths.Count > 0 || HasMark(i, "n:angle") || _items[i + 2].Unit == "deg"))
+            {
+                (angles, other) = (i, i + 2);
                 i += 2;
             }
             else if (Free(i) && (_items[i].IsMillimetre || _items[i].Unit == "holes") && !_items[i].IsFraction && !IsSealOfBearing(i))
@@ -167,8 +194,8 @@ internal sealed partial class LineScan
             return;
         }
 
-        (int first, int last) = (angles < 0 ? lengths.Min() : Math.Min(angles, lengths.Min()), Math.Max(lengths.Max(), angles < 0 ? 0 : angles + 2));
-        string text = $"{_items[sorted[1]].Text}x{_items[sorted[2]].Text}x{_items[sorted[0]].Text}" + (angles >= 0 ? $"-{_items[angles].Text}/{_items[angles + 2].Text}" : Anywhere("m:radial") >= 0 ? "-radial" : "");
+        (int first, int last) = (angles < 0 ? lengths.Min() : Math.Min(angles, lengths.Min()), Math.Max(lengths.Max(), angles < 0 ? 0 : other));
+        string text = $"{_items[sorted[1]].Text}x{_items[sorted[2]].Text}x{_items[sorted[0]].Text}" + (angles >= 0 ? $"-{_items[angles].Text}/{_items[other].Text}" : Anywhere("m:radial") >= 0 ? "-radial" : "");
         Take(field, text, first, last);
         MarkAll(first, last);
     }

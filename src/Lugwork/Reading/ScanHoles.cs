@@ -120,7 +120,13 @@ internal sealed partial class LineScan
     /// <summary>"28 radios", "32 spoke", "32L": a count of spokes or the German letter for holes.</summary>
     private bool IsCountOfSpokes(int i) =>
         _items[i] is { Unit: "", IsFraction: false } && _items[i].Value == decimal.Truncate(_items[i].Value) && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
-        && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && ((_items[i + 2].IsNumber && _items[i + 2].Unit != "other") || _items[i + 2].IsSign(':')))) || _items[i + 1] is { Text: "l", Glued: true });
+        && ((_items[i + 1].Is("n:spokes") && !(i + 2 < _items.Count && ((_items[i + 2].IsNumber && _items[i + 2].Unit != "other") || _items[i + 2].IsSign(':')))) || (_items[i + 1].Text is "l" && (_items[i + 1].Glued || (IsSpokeCount(_items[i].Value) && (i + 2 >= _items.Count || _items[i + 2].Clause != _items[i].Clause)))));
+
+    /// <summary>"36er Nabe", "32er Felge": a German count right before what has the holes. A 36er rim is one of 36 in as well, where its bead seat is not said.</summary>
+    private string? HolesByEnding(int i) =>
+        _items[i] is not { UnitWord: "er", Value: 32 or 36 or 40 or 48 } || i + 1 >= _items.Count || _items[i + 1].Clause != _items[i].Clause ? null
+        : _items[i + 1].Is("t:hub") && !_items[i + 1].Is("t:stroke") ? "hubHoles"
+        : _items[i + 1].Is("t:rim") && (_items[i].Value != 36 || Values.ContainsKey("beadSeat") || Values.ContainsKey("hubHoles")) ? "rimHoles" : null;
 
     /// <summary>"Moyeu 28 trous par côté", "flange 16 holes each", "28 holes on the left": half of the holes, or nobody knows.</summary>
     private bool IsPerSide(int i)
@@ -186,8 +192,20 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count && !Full; i++)
         {
+            if (_items[i] is { UnitWord: "g", Unit: "g" } && _items[i].End == _items[i].Start + _items[i].Text.Length + 1 && IsSpokeCount(_items[i].Value) && Clauses(_items[i].Clause).Any(o => o.Text is "naaf" or "velg" || o.Text.EndsWith("naaf", StringComparison.Ordinal)))
+            {
+                // "Naaf 36g": the Dutch letter for holes, for no hub weighs so little.
+                _items[i].Unit = "holes";
+            }
+
             if (!Free(i) || _items[i].Value is < 12 or > 56 || _items[i].Unit is not ("holes" or "") || IsPerSide(i))
             {
+                continue;
+            }
+
+            if (HolesByEnding(i) is { } part)
+            {
+                Take(part, _items[i].Text, i, i);
                 continue;
             }
 

@@ -34,7 +34,7 @@ internal sealed partial class LineScan
 
         if (item.Unit == "speed")
         {
-            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter || _slot == Slot.BottomBracket || _slot == Slot.Pedals;
+            return _slot == Slot.Frame || _slot == Slot.RearWheel || _slot == Slot.FrontWheel || _slot == Slot.Chainring || _slot == Slot.RearShifter || _slot == Slot.FrontShifter || _slot == Slot.BottomBracket || _slot == Slot.Pedals || _slot == Slot.FrontTyre || _slot == Slot.RearTyre;
         }
 
         if (item.Unit.Length == 0 && i + 1 < _items.Count && _items[i + 1] is { Kind: SpecTokenKind.Word, Glued: true, Text: "u" or "uhr" or "uur" } && item.Value is >= 0 and <= 24)

@@ -219,7 +219,7 @@ internal sealed partial class LineScan
                 sum.Luggage || item.Is("t:luggage") || IsLuggage(item),
                 sum.Total || item.Is("t:systemweight") || WordLists.ScanMassesSumIn.Contains(item.Text),
                 sum.Load || item.Is("t:loadlimit"),
-                sum.Limit || item.Is("t:limit") || item.Is("t:riderweight") || item.Is("m:max"));
+                sum.Limit || item.Is("t:limit") || item.Is("m:max"));
         }
 
         return sum;

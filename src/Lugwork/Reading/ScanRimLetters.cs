@@ -61,7 +61,7 @@ internal sealed partial class LineScan
     /// <summary>"Rim 622x21TC, 28 holes": the count in a clause of its own, where the line is about a rim or about a hub and never about the other.</summary>
     private void HolesOfOnlyPart()
     {
-        bool hub = Anywhere("t:hub") >= 0;
+        bool hub = Anywhere("t:hub") >= 0 || Anywhere("v:BrakeType=coaster") >= 0 || Anywhere("v:BrakeType=roller") >= 0;
         bool rim = Anywhere("t:rim") >= 0;
         if (!hub && !rim && Anywhere("t:wheel") < 0 && Doubts.Count == 0)
         {
@@ -86,7 +86,8 @@ internal sealed partial class LineScan
         for (int i = 0; i < _items.Count; i++)
         {
             bool drilled = i > 0 && _items[i].Unit.Length == 0 && (rim || IsSpokeCount(_items[i].Value)) && _items[i - 1].Clause == _items[i].Clause && (IsDrilledWord(_items[i - 1].Text) || (rim && i > 2 && _items[i - 1].Is("t:rim") && _items[i - 3].Clause == _items[i].Clause && IsDrilledWord(_items[i - 3].Text)));
-            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || (Values.Count > 0 && IsCountOfSpokes(i))) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
+            drilled |= i + 1 < _items.Count && _items[i].Unit.Length == 0 && IsSpokeCount(_items[i].Value) && _items[i + 1].Clause == _items[i].Clause && IsDrilledWord(_items[i + 1].Text) && !(i + 2 < _items.Count && _items[i + 2].IsNumber);
+            if (!Free(i) || _items[i].IsFraction || _items[i].Places > 0 || _items[i].Value is < 16 or > 48 || !(_items[i].Unit == "holes" || drilled || IsCountOfSpokes(i)) || JoinsClosely(i) || (TopicOf(i) is "t:rotor" or "t:brake" or "t:valvehole" && (_items[Link(i)].Clause == _items[i].Clause || TopicOf(i) is "t:valvehole")))
             {
                 continue;
             }

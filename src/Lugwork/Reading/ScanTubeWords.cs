@@ -117,12 +117,12 @@ internal sealed partial class LineScan
             }
             else if (item.Kind == SpecTokenKind.Word)
             {
-                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve"))
+                if (!IsSmallWord(item) && !item.Is("t:length") && !item.Is("t:valvelength") && !item.Is("t:valve") && !IsStemOfValve(item))
                 {
                     return -1;
                 }
 
-                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || WordLists.ScanTubeWordsLengthBehindValve.Contains(item.Text);
+                word |= item.Is("t:length") || item.Is("t:valvelength") || item.Is("t:valve") || IsStemOfValve(item) || WordLists.ScanTubeWordsLengthBehindValve.Contains(item.Text);
             }
         }
 
@@ -149,9 +149,10 @@ internal sealed partial class LineScan
             return true;
         }
 
-        // "48er Franzosenventil", "a 48 mm French valve": right before it, and no figure behind that would be the one.
+        // "48er Franzosenventil", "a 48 mm French valve", "40 AV = 54/62-584": right before it, and no figure behind that would be the one.
         int behind = i + 1;
         bool word = _items[i].End - _items[i].Start > _items[i].Text.Length;
+        word |= i == 0 && _items[i].Value is 35 or 40 or 42 or 48 or 50 or 60 or 80 && Values.ContainsKey("seat") && valve.Last + 1 < _items.Count && _items[valve.Last + 1].Kind == SpecTokenKind.Sign;
         return word && behind == valve.First && !(valve.Last + 1 < _items.Count && _items[valve.Last + 1].IsNumber);
     }
 

@@ -143,6 +143,16 @@ internal sealed partial class LineScan
             break;
         }
 
+        for (int i = 0; i + 2 < _items.Count && !sizes && !Values.ContainsKey("seat"); i++)
+        {
+            if (Free(i) && Free(i + 2) && _items[i + 1].IsSign('/') && !InTriple(i) && _items[i].Value >= 300 && _items[i + 2].Value >= 300 && _items[i].IsMillimetre && _items[i + 2].IsMillimetre && IsSeat(_items[i].Value) && IsSeat(_items[i + 2].Value) && Math.Abs(_items[i].Value - _items[i + 2].Value) is > 0 and < 20)
+            {
+                // "28\" 622/635": one tube for both.
+                Take("seat", _items[i].Text, i, i);
+                Take("otherSeat", _items[i + 2].Text, i + 2, i + 2);
+            }
+        }
+
         if (!sizes)
         {
             ReadSeat("seat");
@@ -171,7 +181,9 @@ internal sealed partial class LineScan
     }
 
     /// <summary>"65 mm stem": of a valve, where no bar is.</summary>
-    private bool IsValveStem(int i) => Link(i) is >= 0 and int link && _items[link].Text is "stem" or "stems" or "shaft" or "schaft" or "stelo" or "tige" && _items[link].Clause == _items[i].Clause && (Values.ContainsKey("valve") || _items.Exists(o => o.Is("t:valve")));
+    private bool IsValveStem(int i) => Link(i) is >= 0 and int link && IsStemOfValve(_items[link]) && _items[link].Clause == _items[i].Clause && (Values.ContainsKey("valve") || _items.Exists(o => o.Is("t:valve")));
+
+    private static bool IsStemOfValve(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.ScanTubesIsStemOfValve.Contains(item.Text);
 
     /// <summary>"Tubeless valve, French": a valve by the country that it is named after, of a valve or beside the word for one, and not where it was made.</summary>
     private void StemByPlace()

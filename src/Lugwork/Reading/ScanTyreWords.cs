@@ -196,20 +196,30 @@ internal sealed partial class LineScan
     private bool IsOfRimAlone() =>
         _items[0].Is("t:rim") && WordLists.ScanTyreWordsIsOfRimAlone.Contains(_items[0].Text) && Anywhere("t:tyre") < 0;
 
-    /// <summary>"47 x 700C", "38x650B": the label with its width first.</summary>
+    /// <summary>"47 x 700C", "38x650B", "25C x 700": the label with its width first.</summary>
     private void TurnedLabel(string field)
     {
-        for (int i = 0; i + 3 < _items.Count; i++)
+        for (int i = 0; i + 2 < _items.Count; i++)
         {
-            bool label = Free(i) && _items[i] is { Unit: "" or "mm", IsFraction: false, Places: 0, Value: >= 18 and <= 70 } && _items[i + 1].IsSign('x') && Free(i + 2) && _items[i + 2] is { Unit: "", Value: 700 or 650 }
-                && _items[i + 3] is { Glued: true, Kind: SpecTokenKind.Word } letter && letter.Text == (_items[i + 2].Value == 700 ? "c" : "b");
-            if (label && !(i > 0 && Links(_items[i - 1])) && !(i + 4 < _items.Count && Links(_items[i + 4])))
+            int sign = i + 1 < _items.Count && IsLetterOfLabel(i + 1) ? i + 2 : i + 1;
+            int rim = sign + 1;
+            if (rim >= _items.Count || !_items[sign].IsSign('x') || !Free(i) || _items[i] is not { Unit: "" or "mm", IsFraction: false, Places: 0, Value: >= 18 and <= 70 } || !Free(rim) || _items[rim] is not { Unit: "", Value: 700 or 650 })
             {
-                Take(field, $"{_items[i + 2].Text}x{_items[i].Text}{_items[i + 3].Text.ToUpperInvariant()}", i, i + 3);
+                continue;
+            }
+
+            int last = rim + 1 < _items.Count && IsLetterOfLabel(rim + 1) ? rim + 1 : rim;
+            string letter = _items[rim].Value == 700 ? "c" : "b";
+            bool label = (sign > i + 1 || last > rim) && (sign == i + 1 || _items[i + 1].Text == letter) && (last == rim || _items[last].Text == letter);
+            if (label && !(i > 0 && Links(_items[i - 1])) && !(last + 1 < _items.Count && Links(_items[last + 1])))
+            {
+                Take(field, $"{_items[rim].Text}x{_items[i].Text}{letter.ToUpperInvariant()}", i, last);
                 return;
             }
         }
     }
+
+    private bool IsLetterOfLabel(int i) => _items[i] is { Glued: true, Kind: SpecTokenKind.Word, Text: "b" or "c" };
 
     /// <summary>"47 per 700C", "28 mm su 622", "47c band op 700C": a small word leads from the width to the bead seat. A bare 28 can be inches.</summary>
     private bool LeadsToSeat(int i)

@@ -78,12 +78,13 @@ internal sealed partial class LineScan
             FourOrFiveBolts("rotorFixing");
         }
 
-        Words("RimType", "rimType");
+        Words("RimType", "rimType", i => !(_items[i].Is("v:RimType=C") && IsBesideHooks(i)));
         Words("TyreHold", "hold", i => !(_items[i].IsFraction && _items[i].Text is "llanta" or "llantas" && i + 1 < _items.Count && _items[i + 1].IsNumber && !(_items[i].Is("v:TyreHold=tubular") && IsSeat(_items[i + 1].Value) && !Joins(i + 1))));
         Words("BrakeTrack", "brakeTrack", i => !_items[i].Is("v:BrakeTrack=none"));
         BrakeTrackApart();
-        Words("HubEnds", "ends");
-        Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i)) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
+        Words("Material", "rimMaterial", IsOfRim);
+        Words("HubEnds", "ends", i => !_items[i].Is("m:bareends") || (Values.TryGetValue("hub", out LineFinding? own) && _items[i].Clause - _items[own.Last].Clause is 0 or 1 && AloneInClause(i)));
+        Words("BrakeType", "hubBrake", i => (_items[i].Is("v:BrakeType=drum") && !IsDrumOfBody(i) && !(_items[i].Text is "remnaaf" && (Anywhere("v:BrakeType=coaster") >= 0 || Anywhere("v:BrakeType=roller") >= 0))) || _items[i].Is("v:BrakeType=roller") || _items[i].Is("v:BrakeType=coaster"));
         ReadUse();
         SettleSeat("beadSeat");
         OtherSeats();
@@ -98,6 +99,20 @@ internal sealed partial class LineScan
                 Take("valveHole", _items[i].Figure, i, i);
             }
         }
+    }
+
+    /// <summary>"Crochet type TC", "TC (crochet)": the hooks of a rim that goes without a tube.</summary>
+    private bool IsBesideHooks(int i)
+    {
+        for (int j = Math.Max(0, i - 2); j < _items.Count && j <= i + 2; j++)
+        {
+            if (_items[j].Is("v:RimType=TC"))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>"30 mm breit, innen schwarz", "inside is rusty": how it looks there.</summary>
@@ -149,6 +164,34 @@ internal sealed partial class LineScan
                 Keep("brakeTrack", key, i, behind);
             }
         }
+    }
+
+    /// <summary>"Alloy rim", "Stahlfelge", "cerchio in carbonio", "rims: carbon": the word right before the rim, or behind it with small words between, and of no other part that follows.</summary>
+    private bool IsOfRim(int i)
+    {
+        if (_items[i].Is("v:Material=titanium") || Clause(i, "n:colour") || (i > 0 && SetAside.IsFor(_items[i - 1])))
+        {
+            return false;
+        }
+
+        if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsTopic || _items[i + 1].Is("m:braketrack") || _items[i + 1].Is("m:or")))
+        {
+            return _items[i + 1].Is("t:rim");
+        }
+
+        if (IsStrange(i + 1) && _items[i + 1].Clause == _items[i].Clause && !IsFinish(_items[i + 1].Text) && _items[i + 1].Text is not ("double" or "doble" or "doppia" or "doppio" or "dubbele"))
+        {
+            // "Rim, alloy nipples".
+            return false;
+        }
+
+        int before = i - 1;
+        while (before >= 0 && before >= i - 4 && (_items[before].IsSign(':') || _items[before].IsSign('=') || WordLists.ScanFrameIsOfSteererSaid.Contains(_items[before].Text)))
+        {
+            before--;
+        }
+
+        return before >= 0 && _items[before].Is("t:rim") && _items[before].Clause == _items[i].Clause;
     }
 
     /// <summary>"Haute de 50 mm", "alto 38 mm", "haut. 24 mm": how high a rim is, by a word that is one for an upper half elsewhere.</summary>

@@ -38,7 +38,8 @@ internal static class TopicFields
             ("rider", _) => "mass",
             (_, "t:systemweight") => "systemLimit",
             (_, "t:loadlimit") => "loadLimit",
-            ("seatpost" or "stem" or "handlebar", "t:riderweight" or "t:rider") => "riderLimit",
+            ("seatpost" or "stem" or "handlebar", "t:rider") => "riderLimit",
+            ("seatpost" or "stem" or "handlebar", "t:riderweight") => max ? "riderLimit" : null,
             _ => null,
         };
     }

@@ -490,6 +490,7 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanTubeWordsLengthBehindValve = All[nameof(ScanTubeWordsLengthBehindValve)];
 
+    public static readonly FrozenSet<string> ScanTubesIsStemOfValve = All[nameof(ScanTubesIsStemOfValve)];
     public static readonly FrozenSet<string> ScanTubesStemByPlace = All[nameof(ScanTubesStemByPlace)];
 
     public static readonly FrozenSet<string> ScanTyreWordsIsOfFoldingBike = All[nameof(ScanTyreWordsIsOfFoldingBike)];

@@ -52,4 +52,26 @@ public sealed class SpecLineRefusalSiblingTests
     [InlineData("-", "seat tube band 31.8 front mech")]
     public void A_length_or_one_of_two_is_not_read(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.SingleOrDefault(s => s.Name == slot), text).Values);
+
+    [Theory]
+    [InlineData("rear wheel", "622, rim with alloy nipples", "rimMaterial")]
+    [InlineData("rear wheel", "622, rim alloy nipples steel spokes", "rimMaterial")]
+    [InlineData("rear wheel", "622, the old rim was steel", "rimMaterial")]
+    [InlineData("rear wheel", "spokes for carbon rims, 622", "rimMaterial")]
+    [InlineData("rear wheel", "622, carbon rim tape", "rimMaterial")]
+    [InlineData("rear wheel", "622, not a carbon rim", "rimMaterial")]
+    [InlineData("rear wheel", "carbon look rim 622", "rimMaterial")]
+    [InlineData("rear wheel", "rim 622 alloy/carbon", "rimMaterial")]
+    [InlineData("rear wheel", "622, Felge: Farbe Carbon", "rimMaterial")]
+    [InlineData("rear wheel", "622, jante acier moyeu alu", "rimMaterial")]
+    [InlineData("rear wheel", "velg 622, nippels 36g", "hubHoles")]
+    [InlineData("rear wheel", "hub weighs 36g less, 12x142", "hubHoles")]
+    [InlineData("rear wheel", "36er Felge", "rimHoles")]
+    [InlineData("rear wheel", "12x148, freehub not convertible", "ends")]
+    [InlineData("rear wheel", "12x148, not convertible to tubeless", "ends")]
+    [InlineData("seatpost", "27.2, rider weight 90 kg", "riderLimit")]
+    [InlineData("seatpost", "27,2, Fahrergewicht 90 kg", "riderLimit")]
+    [InlineData("stem", "31.8, 28.6, peso del ciclista 80 kg", "riderLimit")]
+    public void What_is_of_another_thing_or_time_is_not_read(string slot, string text, string field) =>
+        Assert.DoesNotContain(SpecLine.Read(Slot.All.SingleOrDefault(s => s.Name == slot), text).Values, v => v.Field == field);
 }
