@@ -199,7 +199,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
-    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && Anywhere("m:threadless") >= 0 ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && Anywhere("m:threadless") >= 0 ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : "clamp-" + ItemCutter.Plain(_items[i].Value), i, i);
 
     private bool IsLengthOrBar(int i) =>
         _items[i] is { Value: 35, IsFraction: false, IsDiameter: false, Unit: "mm" } && !_items.Exists(o => o.Is("t:bar") || o.Is("t:clamp") || o.Is("t:diameter") || o.Is("m:oversize") || o.Text is "diametro" or "durchmesser" or "diameter" or "diametre")
