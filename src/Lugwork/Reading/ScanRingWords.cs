@@ -63,6 +63,7 @@ internal sealed partial class LineScan
     {
         int word = i - 1;
         word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
+        word -= word > 2 && _items[word].Text is "fixation" or "fissaggio" or "fijacion" or "bevestiging" && _items[word - 1].Text is "de" or "di" or "voor" ? 2 : 0;
         int count = word - 1;
         count -= count > 0 && _items[count].Text is "of" or "de" or "di" or "dei" or "der" or "van" ? 1 : 0;
         count -= count > 0 && _items[count].IsSign('.') ? 1 : 0;

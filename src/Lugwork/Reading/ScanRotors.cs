@@ -29,6 +29,7 @@ internal sealed partial class LineScan
     private void CableDisc()
     {
         int mechanical = Anywhere("m:mechanical");
+        mechanical = mechanical < 0 && !_items.Exists(o => WordLists.ScanRotorsReadCaliper.Contains(o.Text)) ? Anywhere("v:ShiftSignal=cable") : mechanical;
         int road = Anywhere("m:road");
         int off = Anywhere("m:offroad");
         if (mechanical >= 0 && (road >= 0) != (off >= 0) && !Values.ContainsKey("type"))
