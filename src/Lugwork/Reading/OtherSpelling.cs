@@ -24,7 +24,13 @@ internal static class OtherSpelling
                 continue;
             }
 
-            if (Collapsed(token.Text) is { } plain && tree.Knows(plain))
+            if (token.Text.StartsWith("nenn", StringComparison.Ordinal) && IsOfSize(token.Text[4..], tree))
+            {
+                // "Nennhub", "Nenndurchmesser": what is printed on a drawing is what the part has.
+                token.Text = token.Text[4..];
+                tokens[i] = token;
+            }
+            else if (Collapsed(token.Text) is { } plain && tree.Knows(plain))
             {
                 token.Text = plain;
                 tokens[i] = token;
@@ -37,6 +43,8 @@ internal static class OtherSpelling
             }
         }
     }
+
+    private static bool IsOfSize(string word, PhraseTree tree) => tree.Knows(word) || WordLists.ScanHubApartIsDiameterWord.Contains(word);
 
     private static string? Collapsed(string word)
     {

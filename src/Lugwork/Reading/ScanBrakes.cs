@@ -344,7 +344,7 @@ internal sealed partial class LineScan
         Words("BrakeBolt", "bolt", i => !IsOfAnchor(i));
         for (int i = 0; i < _items.Count && Values.ContainsKey("bolt"); i++)
         {
-            bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || WordLists.ScanBrakesReadBrakeBolt.Contains(_items[i - 1].Text));
+            bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || _items[i - 1].Is("v:BrakeBolt=nutted-6") || WordLists.ScanBrakesReadBrakeBolt.Contains(_items[i - 1].Text));
             bolt |= i + 1 < _items.Count && (_items[i + 1].Is("m:nutted") || WordLists.ScanBrakesReadBrakeBolt2.Contains(_items[i + 1].Text));
             _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
         }

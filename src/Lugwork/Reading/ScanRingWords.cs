@@ -7,7 +7,7 @@ internal sealed partial class LineScan
         WordLists.ScanRingWordsIsTeethWord.Contains(word);
 
     private static bool IsArmWord(SpecItem item) =>
-        item.Kind == SpecTokenKind.Word && WordLists.ScanRingWordsIsArmWord.Contains(item.Text);
+        item.Kind == SpecTokenKind.Word && (WordLists.ScanRingWordsIsArmWord.Contains(item.Text) || item.Text.EndsWith("bohrungen", StringComparison.Ordinal) || item.Text.EndsWith("gaten", StringComparison.Ordinal));
 
     private static bool IsSpider(SpecItem item) =>
         item.Kind == SpecTokenKind.Word && WordLists.ScanRingWordsIsSpider.Contains(item.Text);
@@ -37,6 +37,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (i + 3 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Sign && WordLists.ScanRingWordsIsArmsCounted.Contains(_items[i + 2].Text))
+        {
+            // "5 (Anzahl Bohrungen)", "5 = number of bolts".
+            return IsArmWord(_items[i + 3]) || (i + 4 < _items.Count && IsArmWord(_items[i + 4]));
+        }
+
         for (int j = i + 1; j < _items.Count && j <= i + 3 && _items[j].Kind == SpecTokenKind.Word && _items[j].Clause == _items[i].Clause; j++)
         {
             if (IsArmWord(_items[j]))
@@ -58,8 +64,10 @@ internal sealed partial class LineScan
     {
         int word = i - 1;
         word -= word > 0 && (_items[word].IsSign(':') || _items[word].IsSign('=')) ? 1 : 0;
+        word -= word > 2 && _items[word].Text is "fixation" or "fissaggio" or "fijacion" or "bevestiging" && _items[word - 1].Text is "de" or "di" or "voor" ? 2 : 0;
         int count = word - 1;
-        count -= count > 0 && _items[count].Text is "of" or "de" or "di" or "der" or "van" ? 1 : 0;
+        count -= count > 0 && _items[count].Text is "of" or "de" or "di" or "dei" or "der" or "van" ? 1 : 0;
+        count -= count > 0 && _items[count].IsSign('.') ? 1 : 0;
         return count >= 0 && EndsClause(i) && IsArmWord(_items[word]) && WordLists.ScanRingWordsIsArmsCounted.Contains(_items[count].Text);
     }
 

@@ -13,6 +13,12 @@ internal sealed partial class LineScan
         if (_slot == Slot.Chainring)
         {
             ReadTeeth("teeth", largest: false);
+            if (Anywhere("v:ChainSize=belt") is >= 1 and int belt && SetAside.IsFor(_items[belt - 1]) && !Negated(belt) && !Values.ContainsKey("speeds"))
+            {
+                // "Plateau 46 dents pour courroie".
+                Keep("speeds", "belt", belt - 1, belt);
+            }
+
             int speeds = _items.FindIndex(i => i is { IsNumber: true, Unit: "speed" });
             if (speeds >= 0 && !JoinsClosely(speeds) && !IsOfferedWith(speeds) && _items.FindLastIndex(i => i is { IsNumber: true, Unit: "speed" }) == speeds && LimitOf(speeds).Length == 0)
             {

@@ -16,6 +16,14 @@ internal sealed partial class LineScan
         Words("BrakeType", "type", i => _items[i].Is("v:BrakeType=disc-hydraulic") || _items[i].Is("v:BrakeType=disc-cable-road") || _items[i].Is("v:BrakeType=disc-cable-off-road") || _items[i].Is("v:BrakeType=disc-cable-hydraulic"));
         Words("BrakeFluid", "fluid");
         CableDisc();
+        for (int i = 1; i < _items.Count && Anywhere("m:increment") >= 0; i++)
+        {
+            if (_items[i - 1].IsSign('+') && _items[i].Glued && Free(i) && _items[i].IsMillimetre && Clause(i, "m:increment") && _fields["adapter"].Read("+" + _items[i].Text).Keys.Length == 1)
+            {
+                Take("adapter", "+" + _items[i].Text, i - 1, i);
+            }
+        }
+
         for (int i = 0; i < _items.Count && !Values.ContainsKey("type"); i++)
         {
             if (WordLists.ScanRotorsReadCaliper.Contains(_items[i].Text) && _items[i].Kind == SpecTokenKind.Word && !Negated(i) && !IsHalfHydraulic(i))
@@ -29,6 +37,7 @@ internal sealed partial class LineScan
     private void CableDisc()
     {
         int mechanical = Anywhere("m:mechanical");
+        mechanical = mechanical < 0 && !_items.Exists(o => WordLists.ScanRotorsReadCaliper.Contains(o.Text)) ? Anywhere("v:ShiftSignal=cable") : mechanical;
         int road = Anywhere("m:road");
         int off = Anywhere("m:offroad");
         if (mechanical >= 0 && (road >= 0) != (off >= 0) && !Values.ContainsKey("type"))

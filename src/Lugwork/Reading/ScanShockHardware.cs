@@ -77,13 +77,13 @@ internal sealed partial class LineScan
 
             (decimal width, decimal bolt) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
             bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware") || (width <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")) && (Values.ContainsKey(lower) || Values.ContainsKey(upper) || Anywhere("t:hardware") >= 0))
-                || (_slot == Slot.Shock && width is >= 12 and <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")));
+                || (_slot == Slot.Shock && width is >= 12 and <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower") || Anywhere("t:hardware") >= 0));
             if (!topic || width > 70 || bolt > 12)
             {
                 continue;
             }
 
-            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : 2;
+            int around = Anywhere("m:upper") >= 0 && Anywhere("m:lower") >= 0 ? 0 : _slot == Slot.Shock ? 4 : 2;
             int low = FindMark(i, "m:lower", around);
             int up = FindMark(i, "m:upper", around);
             if (low < 0 && up < 0)

@@ -64,12 +64,12 @@ internal sealed partial class LineScan
 
     /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
     private bool IsThreadOfSteerer(int i) =>
-        _slot == Slot.Fork && _items[i].Text is "gewinde" or "schroefdraad" && _items[i].Is("t:thread") && !_items[i].IsFraction && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
+        _slot == Slot.Fork && _items[i].Is("t:thread") && (_items[i].IsFraction ? _items[i].Text is not ("screw" or "schraub") : _items[i].Text is "gewinde" or "schroefdraad" or "aussengewinde" or "buitendraad") && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
         && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
 
-    /// <summary>"1 in thread" on a headset: the word against the size of a steerer, which no other figure joins.</summary>
+    /// <summary>"1 in thread" on a headset or fork: the word against the size of a steerer, which no other figure joins.</summary>
     private bool IsThreadOfInch(int i) =>
-        _slot == Slot.Headset && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (AloneInClause(i) && (_firstInch ??= _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m)) is >= 0 and int size && IsSteererSize(size)));
+        (_slot == Slot.Headset || _slot == Slot.Fork) && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (_slot == Slot.Headset && AloneInClause(i) && (_firstInch ??= _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m)) is >= 0 and int size && IsSteererSize(size)));
 
     /// <summary>The first figure that is a size of a steerer in inches, looked for once.</summary>
     private int? _firstInch;
@@ -160,6 +160,12 @@ internal sealed partial class LineScan
     {
         for (int i = 0; i < _items.Count; i++)
         {
+            if (IsTurnedForRace(i))
+            {
+                Take("crownSeat", _items[i].Figure, i, i);
+                continue;
+            }
+
             if (!Free(i) || !(_items[i].IsMillimetre || _items[i].IsInch) || !(TopicOf(i) == "t:crownrace" || IsOfTurnedCrown(i) || IsOfBareSeat(i)) || IsPairOfTaper(i))
             {
                 continue;
@@ -197,6 +203,11 @@ internal sealed partial class LineScan
         return first || (i > 1 && (_items[i - 1].IsSign('/') || _items[i - 1].IsSign('-')) && IsTaperSize(i) && IsTaperSize(i - 2) && _items[i].Value != _items[i - 2].Value);
     }
 
+    /// <summary>"26.4 seat", "turned to 27.0 for the race": a size that only the seat on the crown has, by the word behind it.</summary>
+    private bool IsTurnedForRace(int i) =>
+        Free(i) && _items[i] is { IsFraction: false, Unit: "" or "mm", Value: 26.4m or 26.5m or 27m or 30m or 33m or 39.8m, Places: > 0 } && !Joins(i) && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause
+        && (!_items[i + 1].IsFraction && _items[i + 1].Text is "seat" or "sitz" or "assise" or "siege" or "zitting" || (i + 3 < _items.Count && SetAside.IsFor(_items[i + 1]) && _items[i + 3].Text is "race" or "konus" or "cone" or "pista" or "cono" or "conus"));
+
     /// <summary>The sizes of a fork's steerer: one, or a taper from one to another.</summary>
     private void ReadSteerer()
     {
@@ -214,7 +225,7 @@ internal sealed partial class LineScan
             topic = topic == "n:reach" && _items[Link(i)].Text is "base" && HasMark(i, "m:tapered") ? "" : topic;
             bool steerer = topic is "t:steerer" or "t:headtube" || TopicOf(i) == "t:steerer" || Clause(i, "t:steerer") || HasMark(i, "m:tapered") || HasMark(i, "m:straight") || HasMark(i, "m:threaded") || HasMark(i, "m:threadless");
             steerer |= (_items[i].Value is 1.125m && _items[i].Unit.Length == 0) || (_items[i].Value is 28.6m && i + 2 < _items.Count && _items[i + 2] is { IsNumber: true, Value: 39.8m } && (Anywhere("m:tapered") >= 0 || Anywhere("t:steerer") >= 0));
-            steerer |= IsEndOfTaper(i);
+            steerer |= IsEndOfTaper(i) || (topic == "t:thread" && IsInchAlone(i) && Math.Abs(Link(i) - i) == 1);
             bool follows = sizes.Count > 0 && i - sizes[^1].At <= 3 && _items[i].Value is 1m or 1.125m or 1.25m or 1.375m or 1.5m or 1.8m;
             if (_items[i].IsFraction || _items[i].IsInch || ((steerer || follows) && _items[i].Unit.Length == 0 && _items[i].Value < 2))
             {

@@ -224,7 +224,7 @@ internal sealed partial class LineScan
     }
 
     /// <summary>A clamp round the steerer; 22.2 and the like are sizes of quills alone.</summary>
-    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && (Anywhere("m:threadless") >= 0 || IsClampedRound(i)) ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : ItemCutter.Plain(_items[i].Value) + " clamp", i, i);
+    private void Fixing(int i, bool inch) => Take("fixing", !inch && _items[i].Value is 22.2m or 22 or 21.15m or 21.1m ? (_items[i].Value == 22 ? "22.0" : _items[i].Value == 21.1m ? "21.15" : _items[i].Text) + " quill" : inch && _items[i].Value == 1m && (Anywhere("m:threadless") >= 0 || IsClampedRound(i)) ? "25.4 clamp" : inch ? "clamp " + InchName(_items[i].Value) : "clamp-" + ItemCutter.Plain(_items[i].Value), i, i);
 
     /// <summary>"Clamps a 1\" steerer", "klemmt 1\" Schaft", "serre un pivot 1\"": what it goes round, by the verb or by an oversized bar, where no quill is named.</summary>
     private bool IsClampedRound(int i) =>

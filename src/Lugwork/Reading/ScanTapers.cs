@@ -38,16 +38,18 @@ internal sealed partial class LineScan
     private int SteererLengthAlone()
     {
         int found = -1;
+        bool threaded = Values.TryGetValue("steererKind", out LineFinding? kind) && kind.Key == "threaded" && Values.ContainsKey("steerer");
         for (int i = 0; i < _items.Count; i++)
         {
-            if (_items[i].IsTopic && TopicIn(_items[i]) is not ("t:steerer" or "t:fork" or "t:kind" or "n:colour"))
+            if (_items[i].IsTopic && !(threaded && (_items[i].Is("t:crownrace") || _items[i].Is("t:thread"))) && TopicIn(_items[i]) is not ("t:steerer" or "t:fork" or "t:kind" or "n:colour"))
             {
                 return -1;
             }
 
-            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Places: 0, Value: >= 140 and <= 320 } && (_items[i].Value >= 205 || Anywhere("m:threaded") >= 0) && !Joins(i))
+            bool left = i > 0 && WordLists.ScanTapersLeft.Contains(_items[i - 1].Text) && _items[i - 1].Kind == SpecTokenKind.Word;
+            if (Free(i) && _items[i] is { Unit: "mm", IsFraction: false, Places: 0, Value: >= 120 and <= 320 } && (left || threaded || _items[i].Value >= 205) && !Joins(i))
             {
-                found = found < 0 && IsAloneInClause(i) ? i : _items.Count;
+                found = found < 0 && (left || IsAloneInClause(i)) ? i : _items.Count;
             }
         }
 

@@ -126,9 +126,9 @@ internal sealed partial class LineScan
     private bool IsRingOf(int i)
     {
         int word = i > 0 && (_items[i - 1].IsSign(':') || _items[i - 1].Text is "de" or "da" or "van" or "mit") ? i - 2 : i - 1;
-        word -= word == 1 && _items[1].Is("m:teethcount") && _items[0].Is("t:chainring") ? 1 : 0;
+        word -= word == 1 && (_items[1].Is("m:teethcount") || _items[1].Is("m:track") || _items[1].Is("m:road")) && _items[0].Is("t:chainring") ? 1 : 0;
         return word == 0 && _items[i] is { Unit: "", IsFraction: false, Places: 0, Value: >= 20 and <= 56 } && (_items[i].Value >= 26 || HasSmallCircle) && !HasMark(i, "m:max") && !HasMark(i, "m:min")
-            && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i] && !(Values.ContainsKey("boltCircle") && (o.Used || o.Unit is "arms" or "holes" or "speed")));
+            && (_items[word].Is("t:chainring") || _items[word].Is("m:teethcount")) && !_items.Exists(o => o.IsNumber && o != _items[i] && !(Values.ContainsKey("boltCircle") && (o.Used || o.Unit is "arms" or "holes" or "speed" || o.Text is "1/8" or "3/32")));
     }
 
     /// <summary>The circle that was read is one of the small rings of a triple.</summary>

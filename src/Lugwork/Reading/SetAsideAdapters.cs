@@ -17,6 +17,13 @@ internal sealed partial class SetAside
             return;
         }
 
+        if ((_slot == Slot.FrontCaliper || _slot == Slot.RearCaliper) && Enumerable.Range(first, last - first).Any(i => _items[i].IsSign('+') && _items[i + 1] is { IsNumber: true, Glued: true }) && _items.Exists(i => WordLists.CompactWordsIsSupplied.Contains(i.Text) || WordLists.ScanDoubtsIsKitOfBody.Contains(i.Text)) && !Any(first, last, "m:not"))
+        {
+            // "Adapter +20 mm included": what it adds, and no size of the caliper.
+            Replace(adapter, "m:increment");
+            return;
+        }
+
         if (_slot == Slot.Headset && NamesCode(first, adapter) && Numbers(first, adapter) == 2 && Numbers(adapter, last) == 0 && Enumerable.Range(first, adapter - first).Any(i => _items[i].IsSign('/')))
         {
             // "ZS56/30 with reducer": the code says what the race is.

@@ -681,6 +681,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanTeethSpider = All[nameof(ScanTeethSpider)];
 
+    public static readonly FrozenSet<string> ScanTapersLeft = All[nameof(ScanTapersLeft)];
+
     public static readonly FrozenSet<string> ScanTeethArm = All[nameof(ScanTeethArm)];
 
     public static readonly FrozenSet<string> ScanWheelsInRim = All[nameof(ScanWheelsInRim)];

@@ -5,6 +5,23 @@ namespace Lugwork.Tests.Reading;
 /// <summary>A size that the part does not have: hearsay, one of another bicycle, one that was, is wished for or is compared with, and figures of trade that are written like a size.</summary>
 public sealed class SpecLineRefusalNewFormsTests
 {
+    /// <summary>Formal words that lead to a figure take no doubt from it, and an increment without a word that it comes along is of an adapter that may be missing.</summary>
+    [Theory]
+    [InlineData("fork", "26.4 seat tube", "crownSeat")]
+    [InlineData("fork", "1 inch steerer, external thread for the axle", "steererKind")]
+    [InlineData("fork", "1 inch steerer, 180 mm rotor", "steererLength")]
+    [InlineData("fork", "1 inch threaded, 160 mm travel", "steererLength")]
+    [InlineData("chainring", "42 dents, pas pour courroie, 5x130", "speeds")]
+    [InlineData("chainring", "42t for belt or chain, 5x130", "speeds")]
+    [InlineData("front brake caliper", "needs an adapter +20", "adapter")]
+    [InlineData("front brake caliper", "adapter +20 not included", "adapter")]
+    [InlineData("front brake caliper", "hydraulic, MTB, cable not needed", "disc-cable")]
+    [InlineData("rear shock", "210x50, bushes 30x8", "lowerHardware")]
+    [InlineData("crankset", "130 mm, 5 (Anzahl Stapelscheiben)", "boltCircle")]
+    [InlineData("crankset", "Lochkreis 130, 5 Bohrungen zugeschweisst", "speeds")]
+    public void Words_of_data_sheets_leave_other_figures_alone(string slot, string text, string not) =>
+        Assert.DoesNotContain(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values, v => v.Field == not || v.Key.StartsWith(not, StringComparison.Ordinal));
+
     [Theory]
     [InlineData("crankset", "größtes mögliches Kettenblatt 44")]
     [InlineData("crankset", "takes biggest ring 44")]
