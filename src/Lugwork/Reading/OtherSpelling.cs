@@ -24,7 +24,13 @@ internal static class OtherSpelling
                 continue;
             }
 
-            if (Collapsed(token.Text) is { } plain && tree.Knows(plain))
+            if (token.Text.IndexOf("nenn", StringComparison.Ordinal) is >= 0 and int nominal && token.Text.Length > nominal + 7 && Known(token.Text.Remove(nominal, 4), tree) is { } size)
+            {
+                // "Nennbreite", "Sattelstützennenndurchmesser": the size itself.
+                token.Text = size;
+                tokens[i] = token;
+            }
+            else if (Collapsed(token.Text) is { } plain && tree.Knows(plain))
             {
                 token.Text = plain;
                 tokens[i] = token;
@@ -37,6 +43,8 @@ internal static class OtherSpelling
             }
         }
     }
+
+    private static string? Known(string word, PhraseTree tree) => tree.Knows(word) ? word : null;
 
     private static string? Collapsed(string word)
     {

@@ -114,6 +114,11 @@ internal static class PlacedWords
                 // "Stütze mit 26,8 und Schelle 30,0".
                 items[i] = Word(items[i], "t:seatclamp");
             }
+            else if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "einbaubreite" or "einbaumass" or "einbauweite" or "inbouwbreedte" or "inbouwmaat" } && items[Math.Min(items.Count - 1, i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Sign ? i + 2 : i + 1)] is { IsNumber: true, Unit: "" or "mm", Value: >= 65 and < 95 })
+            {
+                // "PF30, Einbaubreite 73": of a shell, for no hub is that narrow.
+                items[i] = Word(items[i], "n:width");
+            }
         }
 
         bool? isSpanish = null;
