@@ -114,9 +114,9 @@ internal static class PlacedWords
                 // "Stütze mit 26,8 und Schelle 30,0".
                 items[i] = Word(items[i], "t:seatclamp");
             }
-            else if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "einbaubreite" or "einbaumass" or "einbauweite" or "inbouwbreedte" or "inbouwmaat" } && items[Math.Min(items.Count - 1, i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Sign ? i + 2 : i + 1)] is { IsNumber: true, Unit: "" or "mm", Value: >= 65 and < 95 })
+            else if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "einbaubreite" or "einbaumass" or "einbauweite" or "inbouwbreedte" or "inbouwmaat" or "largo" or "larga" } && (IsOfShell(items, i + 1) || (i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Sign && IsOfShell(items, i + 2)) || IsOfShell(items, i - 1)))
             {
-                // "PF30, Einbaubreite 73": of a shell, for no hub is that narrow.
+                // "PF30, Einbaubreite 73", "68 largo, PF30": of a shell, for no hub is that narrow.
                 items[i] = Word(items[i], "n:width");
             }
         }
@@ -130,6 +130,8 @@ internal static class PlacedWords
             }
         }
     }
+
+    private static bool IsOfShell(List<SpecItem> items, int i) => i >= 0 && i < items.Count && items[i] is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: >= 65 and < 95 };
 
     /// <summary>"T47 86,5 sin cazoletas": a frame that is sold without the cups of its bottom bracket, which says nothing of the shell.</summary>
     private static void WithoutCups(List<SpecItem> items)
