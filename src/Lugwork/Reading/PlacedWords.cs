@@ -48,6 +48,10 @@ internal static class PlacedWords
                     // "Mozzo corsa da 130": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;
+                case "course" when i > 0 && items[i - 1].Text is "cadre" or "velo" or "roue" or "roues" or "cintre" or "pedalier" or "pneu" or "pneus" or "groupe" && !items.Exists(o => o.Is("t:shock") || o.Is("t:fork")):
+                    // "Cadre course": of a road bicycle, and no travel.
+                    items[i] = Word(items[i], "m:road");
+                    break;
                 case "pinon" or "pinones" when items[i].Is("v:CassettePattern=freewheel") && items.Exists(o => o.Text is "fijo" or "fija" || (o.Text == "rueda" && o.End - o.Start == "rueda fija".Length)):
                     // "Piñón a rosca fijo": screwed on, and fixed.
                     items[i] = Word(items[i], "m:nothing");
