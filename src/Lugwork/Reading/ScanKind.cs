@@ -66,7 +66,7 @@ internal sealed partial class LineScan
         }
 
         int beyond = i + step;
-        bool joined = beyond >= 0 && beyond < _items.Count && ((_items[beyond].IsSign('/') && !_items[beyond].IsFraction) || _items[beyond].IsSign('&') || _items[beyond].IsSign('+') || (_items[beyond].IsSign('-') && !_items[beyond].IsFraction) || _items[beyond].Is("m:or") || _items[beyond].Is("m:and"));
+        bool joined = beyond >= 0 && beyond < _items.Count && (_items[beyond].IsSign('/') || _items[beyond].IsSign('&') || _items[beyond].IsSign('+') || (_items[beyond].IsSign('-') && !_items[beyond].IsFraction) || _items[beyond].Is("m:or") || _items[beyond].Is("m:and"));
         return joined ? "" : Kinds.GetValueOrDefault(_items[i].Text, "");
     }
 
