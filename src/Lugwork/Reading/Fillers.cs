@@ -26,6 +26,12 @@ internal static class Fillers
     /// <summary>Anywhere in the line: sounds, and words for "simply".</summary>
     private static readonly HashSet<string> Sounds = new(StringComparer.Ordinal) { "eh", "ehm", "uh", "uhm", "um", "ah", "ahm", "hm", "hmm", "euh", "er" };
 
+    /// <summary>What data sheets and drawings put beside the name of a size, and which leaves the name as it is: "nominal diameter", "Nenn-Ø", "cote nominale".</summary>
+    private static readonly HashSet<string> Nominal = new(StringComparer.Ordinal) { "nominal", "nominale", "nominaler", "nominales", "nominalen", "nominalem", "nominaux", "nominali", "nominales", "nominaal", "nenn" };
+
+    /// <summary>What they put between the name and a word for its form: "Ausfallenden, Bauform: senkrecht", "dropouts - type: vertical".</summary>
+    private static readonly HashSet<string> Forms = new(StringComparer.Ordinal) { "type", "typ", "tipo", "style", "form", "forme", "forma", "vorm", "design", "bauform", "bauart", "ausfuhrung", "execution", "ejecucion", "esecuzione", "uitvoering", "bouwvorm", "version", "versione", "versie", "norm", "norme", "norma", "standard", "standaard", "estandar", "modele", "model" };
+
     public static void Mend(List<SpecToken> tokens, ReadOnlySpan<char> text)
     {
         int left = Most;
@@ -33,6 +39,14 @@ internal static class Fillers
         {
             if (tokens[i].Kind != SpecTokenKind.Word)
             {
+                continue;
+            }
+
+            if (IsOfSheet(tokens, i, out int from, out int many))
+            {
+                left--;
+                tokens.RemoveRange(from, many);
+                i = Math.Min(i, tokens.Count);
                 continue;
             }
 
@@ -61,6 +75,30 @@ internal static class Fillers
 
             tokens.RemoveRange(i, words);
         }
+    }
+
+    /// <summary>A word of data sheets that leaves the name it stands with unchanged, and its signs.</summary>
+    private static bool IsOfSheet(List<SpecToken> tokens, int i, out int from, out int many)
+    {
+        (from, many) = (i, 1);
+        if (tokens[i].Text.Length < 3 || tokens.Count < 3)
+        {
+            return false;
+        }
+
+        if (Nominal.Contains(tokens[i].Text))
+        {
+            many = i + 1 < tokens.Count && tokens[i + 1].Is('-') && tokens[i + 1].Glued ? 2 : 1;
+            return tokens[i].Text is not "nenn" || many == 2;
+        }
+
+        if (i > 1 && i + 2 < tokens.Count && (tokens[i + 1].Is(':') || tokens[i + 1].Is('=')) && (tokens[i - 1].Is(',') || (tokens[i - 1].Is('-') && !tokens[i - 1].Glued)) && tokens[i - 2].Kind == SpecTokenKind.Word && Forms.Contains(tokens[i].Text))
+        {
+            (from, many) = (i - 1, 2);
+            return true;
+        }
+
+        return false;
     }
 
     /// <summary>"Mit dem Prestaventil, das 48 lang ist": before a figure that starts the clause.</summary>

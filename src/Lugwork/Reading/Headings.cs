@@ -35,6 +35,41 @@ internal static class Headings
 
             Count(items, i);
         }
+
+        LabelBehind(items);
+    }
+
+    /// <summary>"160 max. - rear disc", "73 br. - BSA - bracketpot": a row whose last cell is the name of what the others say; it stands in one clause with them.</summary>
+    private static void LabelBehind(List<SpecItem> items)
+    {
+        int at = items.Count - 1;
+        bool topic = false;
+        while (at > 0 && items.Count - at <= 6 && items[at].Kind == SpecTokenKind.Word && !items[at].Terms.Any(t => t[0] is 'v' or 'd' or 'o'))
+        {
+            topic |= items[at].IsTopic;
+            at--;
+        }
+
+        if (!topic || at <= 0 || at > 12 || !items[at].IsSign('-') || !items[at].IsFraction || items[at].Glued)
+        {
+            return;
+        }
+
+        bool figure = false;
+        for (int i = 0; i < at; i++)
+        {
+            if (items[i].IsTopic || items[i].Terms.Any(t => t[0] is 'd' or 'n'))
+            {
+                return;
+            }
+
+            figure |= items[i].IsNumber;
+        }
+
+        for (int i = 0; i < items.Count && figure; i++)
+        {
+            items[i].Clause = items[0].Clause;
+        }
     }
 
     /// <summary>"Fork travel \u2264 160 mm": the sign for at most or at least between a word and its figure is a word of limit.</summary>

@@ -88,6 +88,10 @@ internal sealed partial class LineScan
             Broken();
             BoreWithinTube();
             Audit();
+            if (_slot == Slot.Frame && Values.Count > 0 && Doubts.Count == 0 && !Values.ContainsKey("kind"))
+            {
+                KindOfFrame();
+            }
         }
     }
 

@@ -24,10 +24,10 @@ internal static class OtherSpelling
                 continue;
             }
 
-            if (token.Text.StartsWith("nenn", StringComparison.Ordinal) && IsOfSize(token.Text[4..], tree))
+            if (token.Text.IndexOf("nenn", StringComparison.Ordinal) is >= 0 and int nominal && token.Text.Length > nominal + 7 && Known(token.Text.Remove(nominal, 4), tree) is { } size)
             {
-                // "Nennhub", "Nenndurchmesser": what is printed on a drawing is what the part has.
-                token.Text = token.Text[4..];
+                // "Nennbreite", "Sattelstützennenndurchmesser": the size itself.
+                token.Text = size;
                 tokens[i] = token;
             }
             else if (Collapsed(token.Text) is { } plain && tree.Knows(plain))
@@ -44,7 +44,7 @@ internal static class OtherSpelling
         }
     }
 
-    private static bool IsOfSize(string word, PhraseTree tree) => tree.Knows(word) || WordLists.ScanHubApartIsDiameterWord.Contains(word);
+    private static string? Known(string word, PhraseTree tree) => tree.Knows(word) || WordLists.ScanHubApartIsDiameterWord.Contains(word) ? word : null;
 
     private static string? Collapsed(string word)
     {

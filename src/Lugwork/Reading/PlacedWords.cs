@@ -48,6 +48,10 @@ internal static class PlacedWords
                     // "Mozzo corsa da 130": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;
+                case "course" when i > 0 && items[i - 1].Text is "cadre" or "velo" or "roue" or "roues" or "cintre" or "pedalier" or "pneu" or "pneus" or "groupe" && !items.Exists(o => o.Is("t:shock") || o.Is("t:fork")):
+                    // "Cadre course": of a road bicycle, and no travel.
+                    items[i] = Word(items[i], "m:road");
+                    break;
                 case "pinon" or "pinones" when items[i].Is("v:CassettePattern=freewheel") && items.Exists(o => o.Text is "fijo" or "fija" || (o.Text == "rueda" && o.End - o.Start == "rueda fija".Length)):
                     // "Piñón a rosca fijo": screwed on, and fixed.
                     items[i] = Word(items[i], "m:nothing");
@@ -114,6 +118,11 @@ internal static class PlacedWords
                 // "Stütze mit 26,8 und Schelle 30,0".
                 items[i] = Word(items[i], "t:seatclamp");
             }
+            else if (items[i] is { Kind: SpecTokenKind.Word, IsFraction: false, Text: "einbaubreite" or "einbaumass" or "einbauweite" or "inbouwbreedte" or "inbouwmaat" or "largo" or "larga" } && (IsOfShell(items, i + 1) || (i + 1 < items.Count && items[i + 1].Kind == SpecTokenKind.Sign && IsOfShell(items, i + 2)) || IsOfShell(items, i - 1)))
+            {
+                // "PF30, Einbaubreite 73", "68 largo, PF30": of a shell, for no hub is that narrow.
+                items[i] = Word(items[i], "n:width");
+            }
         }
 
         int spanner = items.FindIndex(o => o is { Text: "spanner" or "cierre", IsFraction: false });
@@ -133,6 +142,8 @@ internal static class PlacedWords
             }
         }
     }
+
+    private static bool IsOfShell(List<SpecItem> items, int i) => i >= 0 && i < items.Count && items[i] is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: >= 65 and < 95 };
 
     /// <summary>"T47 86,5 sin cazoletas": a frame that is sold without the cups of its bottom bracket, which says nothing of the shell.</summary>
     private static void WithoutCups(List<SpecItem> items)

@@ -18,6 +18,12 @@ internal sealed partial class LineScan
             }
 
             string kind = shell is not null ? FamilyOf(shell) : name!;
+            if (IsBesideOtherPlace(i, kind))
+            {
+                Refuse("family", i, i, "two families are named", LineDoubtKind.Conflict);
+                return;
+            }
+
             if (kind.Contains('|', StringComparison.Ordinal))
             {
                 if (family.Length == 0)

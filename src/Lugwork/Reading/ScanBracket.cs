@@ -96,7 +96,7 @@ internal sealed partial class LineScan
         }
 
         HashSet<string> names = [.. families.Select(f => f.Families[0].Split('-')[0])];
-        if (names.Count > 1 || (place >= 0 && IsKindBeside(place, families[0].At, families[0].Families[0])) || families.Exists(f => IsInName(f.At)))
+        if (names.Count > 1 || (place >= 0 && IsKindBeside(place, families[0].At, families[0].Families[0])) || families.Exists(f => IsInName(f.At) || IsBesideOtherPlace(f.At, f.Families[0])))
         {
             Refuse(field, families[0].At, families[^1].At, "the line names two kinds of shell");
             return;
@@ -119,6 +119,39 @@ internal sealed partial class LineScan
         Term(place, FamilyPrefix) is { } other && other.Split('|')[0] != family.Split('-')[0] && _items[place].Clause == _items[at].Clause
         && !(place > 0 && _items[place - 1].Is("t:frame"))
         && (place == at - 1 || (place > at && place <= at + 2 && (place + 1 == _items.Count || _items[place + 1].Kind == SpecTokenKind.Sign)));
+
+    /// <summary>"Filetage suisse et français", "English thread, French too", "Engelse en Franse draad": two threads are no one. A frame of another country says nothing.</summary>
+    private bool IsBesideOtherPlace(int at, string family) =>
+        (at > 1 && IsJoin(at - 1) && IsOtherPlace(at - 2, family))
+        || (at + 2 < _items.Count && (IsJoin(at + 1) || (_items[at + 1].IsSign(',') && (at + 3 >= _items.Count || _items[at + 3].Kind == SpecTokenKind.Sign || _items[at + 3].Text is "too" or "auch" or "aussi" or "tambien" or "anche" or "ook"))) && IsOtherPlace(at + 2, family) && !(at + 3 < _items.Count && _items[at + 3].Is("t:frame")));
+
+    private bool IsJoin(int i) => _items[i].Is("m:and") || _items[i].Is("m:or") || _items[i].IsSign('/') || _items[i].IsSign('&') || _items[i].IsSign('+');
+
+    /// <summary>The name of a country, in any of the languages and endings, whose thread is not of this family.</summary>
+    private bool IsOtherPlace(int i, string family)
+    {
+        string word = _items[i].Text;
+        string place = _items[i].Kind != SpecTokenKind.Word ? ""
+            : Starts(word, "engl", "ingles", "anglais", "engels", "brit") ? "BSA"
+            : Starts(word, "ital") ? "Italian"
+            : Starts(word, "french", "franzos", "francais", "frances", "frans") ? "French"
+            : Starts(word, "swiss", "schweiz", "suisse", "suiz", "svizz", "zwits") ? "Swiss"
+            : "";
+        return place.Length > 0 && family.Split('-')[0] != place;
+    }
+
+    private static bool Starts(string word, params ReadOnlySpan<string> stems)
+    {
+        foreach (string stem in stems)
+        {
+            if (word.StartsWith(stem, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>"Swiss BB30": the word ends in the middle of another name.</summary>
     private bool IsInName(int at) =>

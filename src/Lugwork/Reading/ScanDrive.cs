@@ -126,12 +126,18 @@ internal sealed partial class LineScan
         return false;
     }
 
-    /// <summary>"Front mech: band-on, 1 3/8 (34.9) tube": the one size of a band in a line about a front derailleur and nothing else.</summary>
+    /// <summary>"Front mech: band-on, 1 3/8 (34.9) tube", "34.9 clip, front changer": the one size of a band in a line about a front derailleur and nothing else.</summary>
     private bool IsBandApart(int i)
     {
         decimal size = BandSize(_items[i]);
-        return size > 0 && Anywhere("m:band") is >= 0 and int band && Anywhere("t:frontmech") is >= 0 and int mech && mech < i && (band < i || band == i + 1) && Math.Abs(_items[band].Clause - _items[mech].Clause) <= 1
-            && _items.TrueForAll(o => !o.IsNumber || BandSize(o) == size) && (TopicOf(i) is "" or "t:tube" or "t:seattube" or "t:frontmech" or "t:clamp" or "t:seatclamp" || _items[Link(i)].Is("m:band"));
+        if (size <= 0 || Anywhere("t:frontmech") is not (>= 0 and int mech))
+        {
+            return false;
+        }
+
+        int band = Anywhere("m:band") is >= 0 and int named ? named : _items.FindIndex(o => o.Text == "clip");
+        return band >= 0 && Math.Abs(_items[band].Clause - _items[mech].Clause) <= 1 && Math.Abs(_items[band].Clause - _items[i].Clause) <= 1
+            && _items.TrueForAll(o => !o.IsNumber || BandSize(o) == size) && (TopicOf(i) is "" or "t:tube" or "t:seattube" or "t:frontmech" or "t:clamp" or "t:seatclamp" || _items[Link(i)].Is("m:band")) && Anywhere("t:post") < 0;
     }
 
     private static decimal BandSize(SpecItem item) => item switch

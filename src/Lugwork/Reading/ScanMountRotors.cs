@@ -64,7 +64,7 @@ internal sealed partial class LineScan
         {
             bool figure = item.IsNumber && item != _items[size];
             bool has = item == _items[0] && item.Text is "has" or "hat" or "tiene" or "trae" or "lleva" or "ha" or "heeft" && _items.Count > 1 && (_items[1].Is("m:pm") || _items[1].Is("m:fm"));
-            bool led = (mark > 0 && item == _items[mark - 1] && item.Text is "met" or "mit" or "with" or "avec" or "con") || (size > 1 && item == _items[size - 1] && SetAside.IsWith(item) && _items[size - 2].Text is "das" or "dat" or "die" or "one" or "celui" or "quello");
+            bool led = (mark > 0 && item == _items[mark - 1] && item.Text is "met" or "mit" or "with" or "avec" or "con" or "to") || (size > 1 && item == _items[size - 1] && SetAside.IsWith(item) && _items[size - 2].Text is "das" or "dat" or "die" or "one" or "celui" or "quello");
             if (figure || (item.Kind == SpecTokenKind.Word && !has && !led && !IsOfMount(item) && !(item.Text == "voor" && size > 0 && _items[size - 1] == item && Anywhere("m:rear") >= 0)))
             {
                 return false;

@@ -104,5 +104,22 @@ public sealed class SpecLineRefusalFrameTests
     [InlineData("head tube 140 mm")]
     public void What_is_said_of_another_piece_or_only_half_said_is_not_read(string text) => Nothing(text);
 
+    [Theory]
+    [InlineData("filetage suisse ET français, 68")]
+    [InlineData("rosca inglesa y francesa, 68")]
+    [InlineData("Engelse en Franse draad, 68 mm")]
+    [InlineData("filettatura inglese e francese, 68")]
+    [InlineData("englisches und schweizer Gewinde 68 mm")]
+    [InlineData("English thread, French too, 68")]
+    [InlineData("27.2 - no seatpost")]
+    public void Two_threads_or_a_label_that_is_denied_are_not_read(string text) => Nothing(text);
+
+    [Theory]
+    [InlineData("gravel/road frame, BSA 68")]
+    [InlineData("not a track frame, BSA 68")]
+    [InlineData("fits my old track frame, BSA 68")]
+    [InlineData("track ends, BSA 68")]
+    public void A_kind_that_is_not_sure_is_not_read(string text) => Assert.DoesNotContain(SpecLine.Read(Slot.Frame, text).Values, v => v.Field == "kind");
+
     private static void Nothing(string text) => Assert.Empty(SpecLine.Read(Slot.Frame, text).Values);
 }
