@@ -24,7 +24,7 @@ internal static class OtherSpelling
                 continue;
             }
 
-            if (token.Text.IndexOf("nenn", StringComparison.Ordinal) is >= 0 and int nominal && token.Text.Length > nominal + 7 && Known(token.Text.Remove(nominal, 4), tree) is { } size)
+            if (token.Text.IndexOf("nenn", StringComparison.Ordinal) is >= 0 and int nominal && (nominal == 0 || token.Text.Length > nominal + 7) && Known(token.Text.Remove(nominal, 4), tree) is { } size)
             {
                 // "Nennbreite", "Sattelstützennenndurchmesser": the size itself.
                 token.Text = size;
