@@ -341,7 +341,7 @@ internal sealed partial class LineScan
             return;
         }
 
-        Words("BrakeBolt", "bolt", i => !IsOfAnchor(i));
+        Words("BrakeBolt", "bolt", i => !IsOfAnchor(i) && !IsNutWithin(i));
         for (int i = 0; i < _items.Count && Values.ContainsKey("bolt"); i++)
         {
             bool bolt = i > 0 && (_items[i - 1].Is("m:nutted") || _items[i - 1].Is("v:BrakeBolt=nutted-6") || WordLists.ScanBrakesReadBrakeBolt.Contains(_items[i - 1].Text));
@@ -349,6 +349,10 @@ internal sealed partial class LineScan
             _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
         }
     }
+
+    /// <summary>"Fissaggio con dado a brugola incassato": fixed by a nut, which a word behind it puts inside the bridge.</summary>
+    private bool IsNutWithin(int i) =>
+        _items[i].Is("v:BrakeBolt=nutted-6") && Clauses(_items[i].Clause).Any(o => WordLists.ScanBrakesIsNutWithin.Contains(o.Text));
 
     /// <summary>"Hex nut outside for the cable anchor": the nut that holds the cable.</summary>
     private bool IsOfAnchor(int i) =>

@@ -160,6 +160,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanBrakesIsDistance = All[nameof(ScanBrakesIsDistance)];
 
+    public static readonly FrozenSet<string> ScanBrakesIsNutWithin = All[nameof(ScanBrakesIsNutWithin)];
+
     public static readonly FrozenSet<string> ScanBrakesIsNativeSize = All[nameof(ScanBrakesIsNativeSize)];
 
     public static readonly FrozenSet<string> ScanBrakesIsOfAnchor = All[nameof(ScanBrakesIsOfAnchor)];
