@@ -121,7 +121,8 @@ internal sealed partial class LineScan
     /// <summary>"Steerer tapered, 1 1/8 to 1.5, carbon": a material in a clause of its own (threaded or not, beside it), in a line about a steerer and nothing else.</summary>
     private bool IsOfSteererAlone(int i)
     {
-        int steerer = _slot == Slot.Fork ? Anywhere("t:steerer") : -1;
+        // A bare "cromo" is chrome as often as steel.
+        int steerer = _slot == Slot.Fork && _items[i] is not { Text: "cromo", IsFraction: false } ? Anywhere("t:steerer") : -1;
         if (steerer < 0 || steerer > i || _items[i].Clause - _items[steerer].Clause > 2)
         {
             return false;
