@@ -1,6 +1,6 @@
 namespace Lugwork.Tests.Reading;
 
-/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half at least 97 % of the readable lines are read; of the half set aside, which nobody who writes the grammar looks at, 96 %: it is to be 97 there too.</summary>
+/// <summary>All sets of the corpus by the same code: never a wrong value. Of the open half, and of the half set aside, which nobody who writes the grammar looks at, at least 97 % of the readable lines are read.</summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
     /// <summary>Of the hostile lines so many hundredths are read at least; the others are called ambiguous, which is right for a reader that does not guess.</summary>
@@ -116,13 +116,15 @@ public sealed class CorpusTests(ITestOutputHelper output)
     [InlineData("twenty-fourth", 99)]
     public void The_sets_of_ten_hands_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunLines, read);
 
-    /// <summary>Some 6,100 siblings of the lines of the open half, by sixteen hands: other values, words and languages on the same conventions. Spans are not labelled.</summary>
+    /// <summary>Some 9,900 siblings of the lines of the open half, by twenty-seven hands: other values, words and languages on the same conventions. Spans are not labelled.</summary>
     [Theory]
     [InlineData("twenty-fifth", 99)]
     [InlineData("twenty-sixth", 97)]
     [InlineData("twenty-seventh", 96)]
     [InlineData("twenty-eighth", 97)]
-    public void The_siblings_by_sixteen_hands_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunLines, read);
+    [InlineData("twenty-ninth", 98)]
+    [InlineData("thirtieth", 95)]
+    public void The_siblings_by_many_hands_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunLines, read);
 
     /// <summary>Some 15,000 lines by twenty hands that say anew in six languages what lines of the open sets say.</summary>
     [Theory]
@@ -137,7 +139,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void The_lines_said_anew_are_read_without_a_wrong_value(string set, int read) => Hold(SpecCorpus.Named(set).RunAnew, read);
 
     [Fact]
-    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 96);
+    public void The_lines_set_aside_are_read_without_a_wrong_value() => Hold(SpecCorpus.Aside.RunLines, 97);
 
     [Fact]
     public void The_sheets_set_aside_are_read_without_a_wrong_value() => HoldSheets(SpecCorpus.Aside.RunSheets, 96);
