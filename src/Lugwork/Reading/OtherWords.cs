@@ -21,7 +21,7 @@ internal static class OtherWords
         HashSet<string> words = new(StringComparer.Ordinal);
         foreach (string name in names)
         {
-            words.UnionWith(files[name].SelectMany(r => r.Split(' ')));
+            words.UnionWith(files[name].SelectMany(WordFile.Unfold));
         }
 
         return words;

@@ -33,6 +33,41 @@ internal static class WordFile
         return files;
     }
 
+    /// <summary>Sorted words in one row, each by a capital letter for how many letters it shares with the one before it, and the rest.</summary>
+    public static string Fold(IEnumerable<string> words)
+    {
+        System.Text.StringBuilder row = new();
+        string before = "";
+        foreach (string word in words.Order(StringComparer.Ordinal))
+        {
+            int shared = Math.Min(word.AsSpan().CommonPrefixLength(before), MostShared);
+            row.Append((char)('A' + shared)).Append(word.AsSpan(shared));
+            before = word;
+        }
+
+        return row.ToString();
+    }
+
+    /// <summary>The words of a row that <see cref="Fold"/> made.</summary>
+    public static IEnumerable<string> Unfold(string row)
+    {
+        string word = "";
+        for (int i = 0; i < row.Length;)
+        {
+            int end = i + 1;
+            while (end < row.Length && !char.IsAsciiLetterUpper(row[end]))
+            {
+                end++;
+            }
+
+            word = string.Concat(word.AsSpan(0, row[i] - 'A'), row.AsSpan(i + 1, end - i - 1));
+            yield return word;
+            i = end;
+        }
+    }
+
+    private const int MostShared = 'Z' - 'A';
+
     /// <summary>Stands before the name of a file.</summary>
     internal const char Mark = '>';
 }

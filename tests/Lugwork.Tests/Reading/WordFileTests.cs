@@ -26,7 +26,7 @@ public sealed class WordFileTests
     public void Every_row_has_terms_and_phrases()
     {
         Assert.Equal(WordFile.Names.Order(StringComparer.Ordinal), Directory.GetFiles(Path.Combine(Source, "Words"), "*.txt").Select(Path.GetFileNameWithoutExtension).Order(StringComparer.Ordinal));
-        foreach (string name in WordFile.Names.Where(n => !n.StartsWith("other-words", StringComparison.Ordinal)))
+        foreach (string name in WordFile.Names.Where(n => !IsFolded(n)))
         {
             foreach (string[] row in Lines(name).Select(l => l.Split('\t')))
             {
@@ -36,6 +36,20 @@ public sealed class WordFileTests
             }
         }
     }
+
+    /// <summary>Plain words, whose order says nothing, are packed by what each shares with the one before it.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData("a")]
+    [InlineData("bolt bolts boltz a")]
+    [InlineData("abcdefghijklmnopqrstuvwxyzabc abcdefghijklmnopqrstuvwxyzabd")]
+    public void Folded_words_unfold(string words)
+    {
+        string[] plain = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(plain.Order(StringComparer.Ordinal), WordFile.Unfold(WordFile.Fold(plain)));
+    }
+
+    private static bool IsFolded(string name) => name.StartsWith("other-words", StringComparison.Ordinal);
 
     private static IEnumerable<string> Lines(string name) =>
         File.ReadLines(Path.Combine(Source, "Words", name + ".txt")).Where(l => l.Length > 0 && l[0] != '#');
@@ -49,7 +63,7 @@ public sealed class WordFileTests
             foreach (string name in WordFile.Names)
             {
                 writer.WriteLine(WordFile.Mark + name);
-                foreach (string line in Lines(name))
+                foreach (string line in IsFolded(name) ? [WordFile.Fold(Lines(name).SelectMany(l => l.Split(' ')))] : Lines(name))
                 {
                     writer.WriteLine(line);
                 }
