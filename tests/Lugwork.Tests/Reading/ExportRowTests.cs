@@ -44,7 +44,7 @@ public sealed class ExportRowTests
     [InlineData("front rotor", "DISC F/160/center lock/blk arms/#DK6/20 pcs/$24.99", "fixing=center-lock size=160")]
     [InlineData("crankset", "CRANK/BCD 130/5 arms/polished/#5521/2 sets/$60", "boltCircle=5x130")]
     [InlineData("frame", "Frame,rear OLD 141 QR,wht/blu,SKU FR0042,qty 6,199.00 USD", "rear=R141-QR")]
-    [InlineData("frame", "FRAME FAT,TA 12x177 R,ice grey,FR-0441,qty 3,$1,050", "rear=R177-12")]
+    [InlineData("frame", "FRAME FAT,TA 12x177 R,ice grey,FR-0441,qty 3,$1,050", "kind=fat rear=R177-12")]
     [InlineData("front rotor", "Rotor,140mm,Center Lock,silver/black,P/N 60441,10 pcs,$32.99", "fixing=center-lock size=140")]
     [InlineData("upper headset bearing", "RODAM DIR SUP,33.05x47x7,36/45°,10 uds,ref R-0447,8.90", "size=33.05x47x7-36/45")]
     [InlineData("frame", "RH;SA hi. 148x12;sw;Nr. 2-1481;1;1.799,00", "rear=R148-12")]

@@ -12,7 +12,7 @@ public sealed class WordFileTests
     public void The_packed_tables_say_what_the_text_files_say()
     {
         Dictionary<string, List<string>> packed = WordFile.Read();
-        bool same = packed.Keys.SequenceEqual(WordFile.Names) && WordFile.Names.All(n => packed[n].SequenceEqual(Lines(n)));
+        bool same = packed.Keys.SequenceEqual(WordFile.Names) && WordFile.Names.All(n => packed[n].SequenceEqual(Packed(n)));
         if (!same)
         {
             File.WriteAllBytes(Path.Combine(AppContext.BaseDirectory, "words.br"), Pack());
@@ -49,6 +49,8 @@ public sealed class WordFileTests
         Assert.Equal(plain.Order(StringComparer.Ordinal), WordFile.Unfold(WordFile.Fold(plain)));
     }
 
+    private static IEnumerable<string> Packed(string name) => IsFolded(name) ? [WordFile.Fold(Lines(name).SelectMany(l => l.Split(' ')))] : Lines(name);
+
     private static bool IsFolded(string name) => name.StartsWith("other-words", StringComparison.Ordinal);
 
     private static IEnumerable<string> Lines(string name) =>
@@ -63,7 +65,7 @@ public sealed class WordFileTests
             foreach (string name in WordFile.Names)
             {
                 writer.WriteLine(WordFile.Mark + name);
-                foreach (string line in IsFolded(name) ? [WordFile.Fold(Lines(name).SelectMany(l => l.Split(' ')))] : Lines(name))
+                foreach (string line in Packed(name))
                 {
                     writer.WriteLine(line);
                 }
