@@ -99,6 +99,8 @@ public sealed class SpecLineRefusalSiblingTests
     [InlineData("rider", "without luggage total 85 kg", "systemMass")]
     [InlineData("rider", "ohne Gep\u00E4ck 120 kg System", "systemMass")]
     [InlineData("chainring", "4 bohrungen f\u00FCr Kettenschutz, 110 BCD", "boltCircle")]
+    [InlineData("rear wheel", "XD driver swappable, end caps fixed, 12x148", "ends")]
+    [InlineData("rear wheel", "alu rim liner 622x19", "rimMaterial")]
     public void What_is_of_another_thing_or_time_is_not_read(string slot, string text, string field) =>
         Assert.DoesNotContain(SpecLine.Read(Slot.All.SingleOrDefault(s => s.Name == slot), text).Values, v => v.Field == field);
 }
