@@ -356,7 +356,8 @@ internal sealed partial class LineScan
 
     /// <summary>"Hex nut outside for the cable anchor": the nut that holds the cable.</summary>
     private bool IsOfAnchor(int i) =>
-        _items.Exists(o => o.Clause == _items[i].Clause && WordLists.ScanBrakesIsOfAnchor.Contains(o.Text));
+        _items.Exists(o => o.Clause == _items[i].Clause && WordLists.ScanBrakesIsOfAnchor.Contains(o.Text))
+        || (i + 2 < _items.Count && (SetAside.IsFor(_items[i + 1]) || _items[i + 1].Text is "du" or "del" or "de" or "of" or "van" or "della" or "des") && _items[i + 2].Is("v:ShiftSignal=cable"));
 
     /// <summary>A word for a class of reach that makers draw differently.</summary>
     private static bool IsReachClass(string word) =>

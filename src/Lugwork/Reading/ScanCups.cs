@@ -11,7 +11,7 @@ internal sealed partial class LineScan
         List<(string Cup, decimal Size, int First, int Last)> found = [];
         for (int i = 0; i < _items.Count && found.Count < 8; i++)
         {
-            if (_items[i].Kind != SpecTokenKind.Word || _items[i].Text is not ("ec" or "zs" or "is") || _items[i].IsFraction)
+            if (_items[i].Kind != SpecTokenKind.Word || _items[i].Text is not ("ec" or "zs" or "is") || _items[i].IsFraction || (_slot == Slot.Frame && _items[i].Text == "is" && i > 0 && _items[i - 1].Is("m:rear")))
             {
                 continue;
             }

@@ -115,6 +115,12 @@ internal sealed partial class LineScan
             return false;
         }
 
+        if (IsOtherPiece(i - 1, i) || IsOtherPiece(i + 1, i) || (i + 1 < _items.Count && SetAside.IsFor(_items[i + 1])))
+        {
+            // "Dynamo bracket braze-on", "braze-on rack mounts", "braze-on for a lamp".
+            return true;
+        }
+
         for (int j = i - 1; j >= 0 && j >= i - 6 && _items[j].Clause >= _items[i].Clause - 1; j--)
         {
             if (_items[j].Text is "\u0001" or "binder" or "peg" || _items[j].Is("n:bottle") || _items[j].Is("t:bosses") || _items[j].Is("m:pinch") || _items[j].Is("t:seatclamp") || _items[j].Terms.Any(t => t.StartsWith("v:CableGuide=", StringComparison.Ordinal)))
@@ -125,6 +131,9 @@ internal sealed partial class LineScan
 
         return false;
     }
+
+    private bool IsOtherPiece(int j, int i) =>
+        j >= 0 && j < _items.Count && _items[j].Clause == _items[i].Clause && (IsStrange(j) || _items[j].Is("m:hubdynamo") || (_items[j].IsTopic && TopicIn(_items[j]) is not ("t:frame" or "t:seattube" or "t:tube" or "t:frontmech" or "n:colour")));
 
     /// <summary>"Front mech: band-on, 1 3/8 (34.9) tube", "34.9 clip, front changer": the one size of a band in a line about a front derailleur and nothing else.</summary>
     private bool IsBandApart(int i)

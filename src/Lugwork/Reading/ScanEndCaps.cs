@@ -21,7 +21,7 @@ internal sealed partial class LineScan
                 foreach (int j in (ReadOnlySpan<int>)[i - step, i + step])
                 {
                     bool joined = j >= 0 && j < _items.Count && (_items[j].Clause == _items[i].Clause || (step <= 3 && OnlySigns(Math.Min(i, j), Math.Max(i, j))));
-                    if (joined && (_items[j].Is("m:swap") || _items[j].Is("d:option")) && !Negated(j) && !_caps.Contains(i))
+                    if (joined && (_items[j].Is("m:swap") || _items[j].Is("d:option")) && !Negated(j) && !IsOfBody(j) && !_caps.Contains(i))
                     {
                         Keep("ends", "swappable", Math.Min(i, j), Math.Max(i, j));
                         _caps.Add(i);
@@ -44,6 +44,10 @@ internal sealed partial class LineScan
 
         return true;
     }
+
+    /// <summary>"XD driver swappable, end caps fixed": said of the body right before it.</summary>
+    private bool IsOfBody(int i) =>
+        i > 0 && _items[i - 1].Clause == _items[i].Clause && (_items[i - 1].Is("t:freehub") || _items[i - 1].Terms.Any(t => t.StartsWith("v:FreehubBody=", StringComparison.Ordinal)));
 
     /// <summary>"15x110 Boost, 31 mm end caps": the fork hub with large end caps, which is a standard of its own.</summary>
     private int LargeCaps()

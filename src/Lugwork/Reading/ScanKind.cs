@@ -37,7 +37,7 @@ internal sealed partial class LineScan
             (kind, first, last) = found.Length > 0 ? (found, Math.Min(i, beside), Math.Max(i, beside)) : (kind, first, last);
         }
 
-        if (first >= 0 && Anywhere("m:or") < 0 && !Clauses(_items[first].Clause).Any(o => SetAside.IsFor(o) || o.Text is "reconvertido" or "convertido" or "converted" or "umgebaut" or "umgebauter" or "converti" or "transforme" or "convertito" or "trasformato" or "omgebouwd" or "from" or "off" or "fits" or "aus" or "von" or "vom" or "uit" or "van" or "du" or "del" or "dal" or "passt" or "past"))
+        if (first >= 0 && Anywhere("m:or") < 0 && !Clauses(_items[first].Clause).Any(o => SetAside.IsFor(o) || o.Text is "reconvertido" or "convertido" or "converted" or "umgebaut" or "umgebauter" or "converti" or "transforme" or "convertito" or "trasformato" or "omgebouwd" or "from" or "off" or "fits" or "aus" or "von" or "vom" or "uit" or "van" or "du" or "del" or "dal" or "passt" or "past") && IsApart(first, -1) && IsApart(last, 1))
         {
             Keep("kind", kind, first, last);
         }
@@ -50,6 +50,24 @@ internal sealed partial class LineScan
         at -= at > 0 && _items[at].IsSign('-') && _items[at].Glued ? 1 : 0;
         at -= at > 0 && _items[at].Text is "bike" or "bicycle" or "bici" ? 1 : 0;
         return at;
+    }
+
+    /// <summary>What stands beyond the kind and the frame leaves them alone: "frame kids seat mount", "wie ein Bahnrahmen", "track frame would be nice" and "gravel frame?" are of something else, or no word on this one.</summary>
+    private bool IsApart(int beside, int step)
+    {
+        int i = beside + step;
+        while (i >= 0 && i < _items.Count && (WordLists.ScanKindBeside.Contains(_items[i].Text) || _items[i].Start == _items[beside].Start))
+        {
+            i += step;
+        }
+
+        if (i < 0 || i >= _items.Count)
+        {
+            return true;
+        }
+
+        SpecItem item = _items[i];
+        return item.Kind == SpecTokenKind.Sign ? !item.IsSign('?') && !(item.IsSign('-') && item.Glued) : item.IsNumber || item.Used || item.Is("c:colour") || item.Terms.Any(t => t.StartsWith("v:", StringComparison.Ordinal));
     }
 
     private string KindAt(int i, int step)

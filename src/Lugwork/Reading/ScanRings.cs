@@ -135,7 +135,7 @@ internal sealed partial class LineScan
             {
                 for (int j = Math.Max(0, i - 8); j < _items.Count && j <= i + 8 && arms < 0; j++)
                 {
-                    arms = _items[j] is { IsNumber: true, Used: false, Unit: "arms" or "holes" } && _items[j].Value is 3 or 4 or 5 && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 ? j : -1;
+                    arms = _items[j] is { IsNumber: true, Used: false, Unit: "arms" or "holes" } && _items[j].Value is 3 or 4 or 5 && Math.Abs(_items[j].Clause - _items[i].Clause) <= 1 && !IsHolesFor(j) ? j : -1;
                 }
             }
 
@@ -226,5 +226,12 @@ internal sealed partial class LineScan
                 }
             }
         }
+    }
+
+    /// <summary>"4 Bohrungen für Kettenschutz": holes for another thing.</summary>
+    private bool IsHolesFor(int i)
+    {
+        int behind = i + 1 < _items.Count && IsArmWord(_items[i + 1]) ? i + 2 : i + 1;
+        return behind + 1 < _items.Count && SetAside.IsFor(_items[behind]) && _items[behind + 1].Kind == SpecTokenKind.Word && !_items[behind + 1].Is("t:chainring") && !_items[behind + 1].Is("t:crank") && !_items[behind + 1].Is("t:bcd");
     }
 }

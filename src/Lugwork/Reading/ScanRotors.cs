@@ -82,7 +82,7 @@ internal sealed partial class LineScan
     private bool IsBehindShortThickness(int i)
     {
         int word = i > 0 && (_items[i - 1].IsSign('.') || _items[i - 1].IsSign('=')) ? i - 2 : i - 1;
-        return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" or "t" } && (_items[word].Text != "t" || _items[i - 1].IsSign('=')) && !Joins(i);
+        return word >= 0 && _items[i] is { Value: >= 1.4m and <= 2.5m, Unit: "" or "mm", IsFraction: false } && _items[word] is { Kind: SpecTokenKind.Word, Text: "sp" or "ep" or "esp" or "st" or "spess" or "t" } && (_items[word].Text != "t" || (_items[i - 1].IsSign('=') && (word == 0 || _items[word - 1].Kind == SpecTokenKind.Sign || _items[word - 1].IsNumber || _items[word - 1].Is("t:rotor")))) && !Joins(i);
     }
 
     /// <summary>"2,3 mm dik en 223 mm groot": a size that no disc is thick by, in a clause with a figure that one is.</summary>

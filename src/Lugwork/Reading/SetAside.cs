@@ -336,7 +336,7 @@ internal sealed partial class SetAside
     /// <summary>Takes out what stands behind a word of denial; what it denies has to be told: "not 31.6", not "not possible".</summary>
     private void Deny(int first, int not, int last)
     {
-        if (_slot == Slot.Rider && not < last && LineScan.IsLuggage(_items[not + 1]))
+        if (_slot == Slot.Rider && not < last && LineScan.IsLuggage(_items[not + 1]) && !_items.Exists(o => o.Is("t:systemweight") || WordLists.ScanMassesSumIn.Contains(o.Text)))
         {
             // "Senza zaino 67,5 kg": what is not weighed, and no more is denied.
             Hide(not, not + 1);

@@ -685,6 +685,8 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanTapersLeft = All[nameof(ScanTapersLeft)];
 
+    public static readonly FrozenSet<string> ScanKindBeside = All[nameof(ScanKindBeside)];
+
     public static readonly FrozenSet<string> ScanTeethArm = All[nameof(ScanTeethArm)];
 
     public static readonly FrozenSet<string> ScanWheelsInRim = All[nameof(ScanWheelsInRim)];
