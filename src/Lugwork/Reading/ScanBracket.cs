@@ -72,7 +72,7 @@ internal sealed partial class LineScan
             families = [.. families.Where(f => f.Families[0] == "BBright-direct").Select(f => (ImmutableArray.Create("BBright-press"), f.At))];
         }
 
-        if (families is [{ Families: ["BBright-direct", _] } bright] && bright.At + 1 < _items.Count && _items[bright.At + (_items[bright.At + 1].IsSign(',') && bright.At + 2 < _items.Count ? 2 : 1)]is { Terms.IsEmpty: true, Text: "direct" or "directversie" or "direktversion" or "directe" or "directa" or "diretta" })
+        if (families is [{ Families: ["BBright-direct", _] } bright] && bright.At + 1 < _items.Count && _items[bright.At + (_items[bright.At + 1].IsSign(',') && bright.At + 2 < _items.Count ? 2 : 1)]is { Terms.IsEmpty: true, Text: "direct" or "directversie" or "direktversion" or "directe" or "directa" or "diretta" } direct && !_items.SkipWhile(o => o != direct).Skip(1).Take(1).Any(o => o.Kind == SpecTokenKind.Word && o.Clause == direct.Clause && o.Text is not ("fit" or "version" or "versione" or "uitvoering")))
         {
             // "BBright, Direktversion": bearings straight in.
             families = [(["BBright-direct"], bright.At)];
