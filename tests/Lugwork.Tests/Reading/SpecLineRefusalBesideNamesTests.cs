@@ -50,6 +50,12 @@ public sealed class SpecLineRefusalBesideNamesTests
     [InlineData("stem", "grips on the bar included 22.2, stem 1 1/8", "bar")]
     [InlineData("stem", "grips 22.2, stem 1 1/8", "bar")]
     [InlineData("stem", "1 1/8 (25.4) quill", "fixing")]
+    [InlineData("fork", "steerer 1 1/8 carbon crown", "steererMaterial")]
+    [InlineData("fork", "steerer 1 1/8 carbon legs", "steererMaterial")]
+    [InlineData("rear shock", "bolts 8x30 top mount, 190x45", "upperHardware")]
+    [InlineData("rear shock", "untere Befestigung Schraube 8x30, Buchsen 22x8 oben", "lowerHardware")]
+    [InlineData("frame", "lower mount bolt M8x40", "lowerShockHardware")]
+    [InlineData("seatpost", "for frame 27.2 too loose", "diameter")]
     public void What_is_of_another_place_is_none_of_fork_or_stem(string slot, string text, string field) => Without(slot, text, field);
 
     [Theory]
@@ -58,6 +64,8 @@ public sealed class SpecLineRefusalBesideNamesTests
     [InlineData("frame", "BBright, Direktversion", "shell")]
     [InlineData("frame", "Umwerferband 31,8", "frontDerailleurMount")]
     [InlineData("fork", "crown turned to 33 mm for the race", "crownSeat")]
+    [InlineData("fork", "canotto 1 1/8 carbonio", "steererMaterial")]
+    [InlineData("rear shock", "lower mount 40 x 8, 190x45", "lowerHardware")]
     [InlineData("stem", "grips a 1 1/8 steerer, bar 31.8", "fixing")]
     public void What_is_said_plainly_is_still_read(string slot, string text, string field) => Assert.Contains(field, Fields(slot, text));
 
