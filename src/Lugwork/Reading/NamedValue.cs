@@ -11,6 +11,9 @@ internal static class NamedValue
     /// <summary>Fields whose names are words of everyday, or of which only some values belong to the part.</summary>
     private static readonly HashSet<string> Left = new(StringComparer.Ordinal) { "kind", "condition", "hubBrake", "chainGuideTabs", "rearHoseSide", "cableGuides", "hand", "frontBrakeHand", "adapter", "adapterOn", "secondAdapter", "material", "rimMaterial", "steererMaterial", "headsetCables", "valveHole", "withDerailleur", "withSprockets", "lockring" };
 
+    /// <summary>"Bb axle 107": how long the spindle is, and no shell.</summary>
+    private static readonly List<string> Spindles = ["axle", "spindle", "achse", "welle"];
+
     public static bool TryRead(Slot slot, ReadOnlySpan<char> text, out SpecField? field, out FieldReading reading)
     {
         field = null;
@@ -40,7 +43,7 @@ internal static class NamedValue
             }
 
             FieldReading read = known.Read(line);
-            if (read.Keys.IsEmpty || (known.Type.Name == "HubStandard" && read.Keys[0][0] != (slot == Slot.Frame || slot == Slot.RearWheel ? 'R' : 'F')))
+            if (read.Keys.IsEmpty || (known.Type.Name == "Shell" && Spindles.Exists(w => line.Contains(w, StringComparison.Ordinal))) || (known.Type.Name == "HubStandard" && read.Keys[0][0] != (slot == Slot.Frame || slot == Slot.RearWheel ? 'R' : 'F')))
             {
                 continue;
             }

@@ -199,7 +199,7 @@ internal static class PlacedWords
 
             if (stem)
             {
-                if (item.Text is "grips" or "grip" or "gripping" && i + 1 < items.Count && (items[i + 1].IsNumber || items[i + 1].Text is "a" or "an" or "the" or "on" or "onto" or "round" or "around"))
+                if (item.Text is "grips" or "gripping" && i + 1 < items.Count && ((items[i + 1].IsNumber && (items[i + 1].IsFraction || items[i + 1].IsInch)) || items[i + 1].Text is "a" or "an" or "the" or "onto" or "round" or "around"))
                 {
                     items[i] = Word(item, "m:nothing");
                 }

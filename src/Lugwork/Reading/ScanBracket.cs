@@ -72,7 +72,7 @@ internal sealed partial class LineScan
             families = [.. families.Where(f => f.Families[0] == "BBright-direct").Select(f => (ImmutableArray.Create("BBright-press"), f.At))];
         }
 
-        if (families is [{ Families: ["BBright-direct", _] } bright] && bright.At + 1 < _items.Count && bright.At + (_items[bright.At + 1].IsSign(',') && bright.At + 2 < _items.Count ? 2 : 1) is int straight && _items[straight] is { Terms.IsEmpty: true, Text: "direct" or "directversie" or "direktversion" or "directe" or "directa" or "diretta" } && (straight + 1 >= _items.Count || _items[straight + 1].Kind != SpecTokenKind.Word || _items[straight + 1].Is("t:bb") || _items[straight + 1].Text is "fit" or "in" or "version" or "versie" or "versione"))
+        if (families is [{ Families: ["BBright-direct", _] } bright] && bright.At + 1 < _items.Count && bright.At + (_items[bright.At + 1].IsSign(',') && bright.At + 2 < _items.Count ? 2 : 1) is int straight && _items[straight] is { Terms.IsEmpty: true, Text: "direct" or "directversie" or "direktversion" or "directe" or "directa" or "diretta" } && (straight + 1 >= _items.Count || _items[straight + 1].Kind != SpecTokenKind.Word || _items[straight + 1].Is("t:bb") || _items[straight + 1].Text is "fit" or "in" or "version" or "versie" or "versione" or "uitvoering"))
         {
             // "BBright, Direktversion": bearings straight in.
             families = [(["BBright-direct"], bright.At)];

@@ -41,7 +41,7 @@ internal sealed partial class LineScan
                 if (!code && (named || brake || Alone(i) || AloneBesidePrice(i) || IsMountOfEnd(i, rear)))
                 {
                     int other = FindMark(i, rear ? "m:front" : "m:rear", 0);
-                    if (other < 0)
+                    if (other < 0 && !(rear && _slot == Slot.Frame && IsOnFork(i)))
                     {
                         // "IS, 51 mm": how far the two holes are apart.
                         MarkAll(i + 1, holes ? i + 1 : i);
@@ -349,6 +349,10 @@ internal sealed partial class LineScan
             _items[i].Used |= bolt && Free(i) && _items[i] is { Value: 6, IsFraction: false, Unit: "" or "mm" } && !Joins(i);
         }
     }
+
+    /// <summary>"Tabs for i.s. on fork": the mount of the other end, in a line of a frame.</summary>
+    private bool IsOnFork(int i) =>
+        _forkSetAside && i + 2 < _items.Count && _items[i + 1].Is("m:nothing") && _items[i + 2].Is("m:nothing") && _items[i + 2].Kind == SpecTokenKind.Word;
 
     /// <summary>"Fissaggio con dado a brugola incassato": fixed by a nut, which a word behind it puts inside the bridge.</summary>
     private bool IsNutWithin(int i) =>

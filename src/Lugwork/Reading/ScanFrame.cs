@@ -101,7 +101,7 @@ internal sealed partial class LineScan
         ReadUse();
         Words("BrakeBolt", "frontBrakeHole", i => Clause(i, "t:brake") || Anywhere("t:brake") >= 0);
         NutOfBolt("frontBrakeHole");
-        Words("Material", "steererMaterial", i => Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i) || IsOfSteererAlone(i) || IsBehindSteererSize(i));
+        Words("Material", "steererMaterial", i => !IsOfCrownBehind(i) && (Clause(i, "t:steerermaterial") || Beside(i, "t:steerer") || Beside(i, "t:headtube") || IsOfSteererSaid(i) || IsOfSteererAlone(i) || IsBehindSteererSize(i)));
         SteererLengthBeside();
         Contradicted();
     }
@@ -146,6 +146,11 @@ internal sealed partial class LineScan
         LineFinding? steerer = Values.GetValueOrDefault("steererShape") ?? Values.GetValueOrDefault("steerer");
         return _slot == Slot.Fork && steerer?.Last == size && Clause(steerer.First, "t:steerer") && !(i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && _items[i + 1].IsTopic);
     }
+
+    /// <summary>"Steerer 1 1/8, carbon crown", "carbon legs": in these languages of what stands behind the word.</summary>
+    private bool IsOfCrownBehind(int i) =>
+        _slot == Slot.Fork && i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].Is("t:crown") || _items[i + 1].Text is "legs" or "blades" or "beine" or "scheiden" or "poten")
+        && !(i + 2 < _items.Count && _items[i + 2].Is("t:steerer"));
 
     /// <summary>"No travel" beside a travel.</summary>
     private void Contradicted()

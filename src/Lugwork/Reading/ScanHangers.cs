@@ -80,7 +80,7 @@ internal sealed partial class LineScan
         {
             // A universal hanger is mounted direct: the words say less than its name.
             bool universal = Values.TryGetValue("hanger", out LineFinding? said) && said.Key == "UDH";
-            if (_items[i].Is("m:plainhole") && !(i + 1 < _items.Count && (SetAside.IsFor(_items[i + 1]) || IsJoin(i + 1))) && !Values.ContainsKey("hanger") && (Clause(i, "t:hanger") || IsOnlyHangerBefore(i)) && !Negated(i) && !Mentions(i, OfHangerInDoubt))
+            if (_items[i].Is("m:plainhole") && !(i + 1 < _items.Count && (SetAside.IsFor(_items[i + 1]) || _items[i + 1].Text is "of" or "der" or "des" or "de" or "du" or "del" or "di" or "della" or "van" || IsJoin(i + 1))) && !Values.ContainsKey("hanger") && (Clause(i, "t:hanger") || IsOnlyHangerBefore(i)) && !Negated(i) && !Mentions(i, OfHangerInDoubt))
             {
                 Keep("hanger", "plain", i, i);
             }

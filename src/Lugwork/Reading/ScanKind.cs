@@ -37,7 +37,7 @@ internal sealed partial class LineScan
             (kind, first, last) = found.Length > 0 ? (found, Math.Min(i, beside), Math.Max(i, beside)) : (kind, first, last);
         }
 
-        if (first >= 0 && Anywhere("m:or") < 0 && !Clauses(_items[first].Clause).Any(o => SetAside.IsFor(o) || o.Text is "reconvertido" or "convertido" or "converted" or "umgebaut" or "umgebauter" or "converti" or "transforme" or "convertito" or "trasformato" or "omgebouwd" or "from" or "off" or "fits" or "aus" or "von" or "vom" or "uit" or "van" or "du" or "del" or "dal" or "passt" or "past") && IsApart(first, -1) && IsApart(last, 1))
+        if (first >= 0 && Anywhere("m:or") < 0 && !Clauses(_items[first].Clause).Any(o => SetAside.IsFor(o) || WordLists.ScanKindOfOther.Contains(o.Text)) && !(last + 1 < _items.Count && WordLists.ScanKindExcluded.Contains(_items[last + 1].Text)) && IsApart(first, -1) && IsApart(last, 1))
         {
             Keep("kind", kind, first, last);
         }

@@ -27,6 +27,12 @@ internal sealed partial class LineScan
 
         foreach (LineFinding value in Values.Values)
         {
+            if (value.Field is "shell" or "family" && IsSpindleOfBracket(value))
+            {
+                Refuse(value.Field, value.First, value.Last, "the figure can be the length of a spindle", LineDoubtKind.Conflict);
+                return;
+            }
+
             string? reason = OtherMeaning(value);
             if (reason is not null)
             {
@@ -39,6 +45,8 @@ internal sealed partial class LineScan
     private string? OtherMeaning(LineFinding value) => value.Field switch
     {
         "shell" when IsDropOfBracket(value) => "the figure can be how high or low the bottom bracket is",
+        "shell" when IsSizeOfBicycle(value) => "the word can be the size of the bicycle",
+        "shell" when IsBothOfDirect(value) => "both kinds of the shell are named",
         "shell" when IsOfRebuilding(value) => "the word can say where the part comes from",
         "rearAxleLength" or "frontAxleLength" when _items.Exists(IsLocknut) || _items.Exists(o => o.Text is "over" && o.Is("t:spacing")) => "a length over locknuts is the width of the hub",
         "rearBrake" or "frontBrake" when IsMountOfLackingPart(value) => "what is named can be a part that does not come with it",
@@ -49,6 +57,7 @@ internal sealed partial class LineScan
         "seatTube" when _slot == Slot.Frame && HasSleeveBehind(value) => "a sleeve is named, and the figure can be of either side",
         "frontLips" when IsLipsOfOther(value) => "the lips can be of another fork, or may change",
         "crownSeat" when IsBroughtTo(value.Last) => "one size is brought to another",
+        "crownSeat" when Clauses(_items[value.Last].Clause).Any(o => o.Text is "too" or "zu" or "trop" or "demasiado" or "troppo" || (WordLists.ScanSteeringIsOfTurnedCrown.Contains(o.Text) && Clauses(o.Clause).Any(p => p.Text is not "to" && WordLists.ScanSteeringIsCutThatMayCome.Contains(p.Text)))) => "the seat may come to this size, or a race was tried",
         "bar" when _slot == Slot.Stem && IsLengthOrBar(value.First) => "the figure can be the bar or the length",
         "travel" when Clauses(_items[value.First].Clause).Any(o => WordLists.ScanOtherMeaningsOtherMeaning2.Contains(o.Text)) => "the travel can be a part of the whole",
         "travel" when value.First > 1 && SetAside.IsFor(_items[value.First - 1]) => "the fork can be one that a thing is for",
@@ -128,6 +137,19 @@ internal sealed partial class LineScan
         return name && next < _items.Count && _items[next].Clause == _items[value.Last].Clause && _items[next].Kind == SpecTokenKind.Word
             && (_items[next].Text is "cm" || IsHeightWord(_items[next].Text) || (_items[next].Text == "mm" && next + 1 < _items.Count && IsHeightWord(_items[next + 1].Text)));
     }
+
+    /// <summary>"BB 107 mm", "bb 121 spindle": a figure that spindles are sold by as well, apart from the letters.</summary>
+    private bool IsSpindleOfBracket(LineFinding value) =>
+        _items[value.First] is { Text: "bb" } name && name.Terms.FirstOrDefault(t => t is "v:Shell=PF41-104.5" or "v:Shell=PF41-107" or "v:Shell=PF41-121" or "v:Shell=PF41-132") is { } shell
+        && name.End - name.Start == shell.Length - "v:Shell=PF".Length && !_items.Exists(o => o.Text.StartsWith("press", StringComparison.Ordinal));
+
+    /// <summary>"Mid size BMX frame": how large the bicycle is, and no bracket.</summary>
+    private bool IsSizeOfBicycle(LineFinding value) =>
+        value.Key.StartsWith("Mid", StringComparison.Ordinal) && value.Last + 1 < _items.Count && (_items[value.Last + 1].Is("t:frame") || _items[value.Last + 1].Is("t:fork") || _items[value.Last + 1].Text is "bike" or "bicycle" or "rad" or "velo" or "bici" or "fiets");
+
+    /// <summary>"BBright, Direktversion oder Pressfit".</summary>
+    private bool IsBothOfDirect(LineFinding value) =>
+        value.Key.StartsWith("BBright", StringComparison.Ordinal) && _items.Exists(o => o.Text.StartsWith("dire", StringComparison.Ordinal) && o.Terms.IsEmpty) && _items.Exists(o => o.Text.StartsWith("press", StringComparison.Ordinal));
 
     private static bool IsHeightWord(string word) =>
         WordLists.ScanOtherMeaningsIsHeightWord.Contains(word);

@@ -92,7 +92,7 @@ internal sealed partial class LineScan
             string topic = TopicOf(i);
             topic = topic == "t:length" && _items[i].Value < 40 ? "" : topic;
             topic = Link(i) is >= 0 and int word && _items[word] is { IsFraction: false, Text: "canotto" or "cannotto" or "canoto" or "old" } && _items[i].Value is > 24 and < 36 && IsNominal(_items[i].Text) ? "t:post" : topic;
-            bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material" or "t:thickness" || (topic is "n:size" or "t:inner" && _items[i].Value is > 24 and < 36) || (topic is "t:frame" && _items[i] is { Places: 1, Value: > 24 and < 34 and not (28.6m or 30 or 31.8m) } && IsNominal(_items[i].Text));
+            bool own = topic is "" or "t:post" or "t:seattube" or "t:dropper" or "t:clamp" or "t:material" or "t:thickness" || (topic is "n:size" or "t:inner" && _items[i].Value is > 24 and < 36) || (topic is "t:frame" && Anywhere("d:loose") < 0 && _items[i] is { Places: 1, Value: > 24 and < 34 and not (28.6m or 30 or 31.8m) } && IsNominal(_items[i].Text));
             if (_items[i].IsDiameter || (own && _items[i].Value is > 18 and < 40))
             {
                 Take("diameter", _items[i].Text, i, i);

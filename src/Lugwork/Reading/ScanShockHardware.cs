@@ -66,6 +66,10 @@ internal sealed partial class LineScan
     private bool IsBoltWord(int i) =>
         i >= 0 && i < _items.Count && WordLists.ScanShockHardwareIsBoltWord.Contains(_items[i].Text);
 
+    /// <summary>"Bolts 8x30 top mount", "untere Befestigung Schraube 8x30": how long a screw is.</summary>
+    private bool IsScrew(int i) =>
+        i >= 0 && _items[i].Text is "bolt" or "bolts" or "screw" or "screws" or "schraube" or "schrauben" or "vis" or "tornillo" or "tornillos" or "vite" or "viti" or "bout" or "bouten" or "boulon" or "boulons";
+
     private void ReadHardware(string lower, string upper)
     {
         for (int i = 0; i < _items.Count && !Full; i++)
@@ -78,7 +82,8 @@ internal sealed partial class LineScan
             (decimal width, decimal bolt) = (Math.Max(_items[i].Value, _items[second].Value), Math.Min(_items[i].Value, _items[second].Value));
             bool topic = TopicOf(i) is "t:hardware" || Clause(i, "t:hardware") || (width <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower")) && (Values.ContainsKey(lower) || Values.ContainsKey(upper) || Anywhere("t:hardware") >= 0))
                 || (_slot == Slot.Shock && width is >= 12 and <= 70 && bolt is 6 or 8 or 10 && (HasMark(i, "m:upper") || HasMark(i, "m:lower") || Anywhere("t:hardware") >= 0));
-            if (!topic || width > 70 || bolt > 12)
+            bool screw = (_slot == Slot.Shock && IsScrew(i - 1)) || (i > 1 && _items[i - 1].Text == "m" && IsScrew(i - 2));
+            if (!topic || screw || width > 70 || bolt > 12)
             {
                 continue;
             }

@@ -65,11 +65,11 @@ internal sealed partial class LineScan
     /// <summary>"Gabelschaft 1 1/8 Zoll, Gewinde": the German word for a thread by itself.</summary>
     private bool IsThreadOfSteerer(int i) =>
         _slot == Slot.Fork && _items[i].Is("t:thread") && (_items[i].IsFraction ? _items[i].Text is not ("screw" or "schraub") : _items[i].Text is "gewinde" or "schroefdraad" or "aussengewinde" or "buitendraad") && Anywhere("t:steerer") >= 0 && Anywhere("t:axlethread") < 0 && Anywhere("m:thru") < 0
-        && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
+        && (Clause(i, "t:steerer") || AloneInClause(i)) && !(i + 1 < _items.Count && (_items[i + 1].IsNumber || _items[i + 1].Text == "m" || SetAside.IsFor(_items[i + 1]) || _items[i + 1].IsSign(':') || _items[i + 1].IsSign('=')));
 
     /// <summary>"1 in thread" on a headset or fork: the word against the size of a steerer, which no other figure joins.</summary>
     private bool IsThreadOfInch(int i) =>
-        (_slot == Slot.Headset || _slot == Slot.Fork) && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (_slot == Slot.Headset && AloneInClause(i) && (_firstInch ??= _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m)) is >= 0 and int size && IsSteererSize(size)));
+        (_slot == Slot.Headset || _slot == Slot.Fork) && _items[i].Is("t:thread") && !(i > 0 && _items[i - 1].Is("m:not")) && !(_slot == Slot.Fork && i + 1 < _items.Count && _items[i + 1].Is("t:headset")) && ((i > 0 && IsInchAlone(i - 1)) || (i + 1 < _items.Count && IsInchAlone(i + 1)) || (_slot == Slot.Headset && AloneInClause(i) && (_firstInch ??= _items.FindIndex(o => o.IsNumber && o.Value is 1m or 1.125m or 1.25m)) is >= 0 and int size && IsSteererSize(size)));
 
     /// <summary>The first figure that is a size of a steerer in inches, looked for once.</summary>
     private int? _firstInch;
@@ -186,7 +186,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Crown turned to 33 mm", "Gabelkopf auf 26,4 gedreht": the seat of the race, which is what a lathe cuts there.</summary>
     private bool IsOfTurnedCrown(int i) =>
-        TopicOf(i) == "t:crown" && _items[i].Value is 26.4m or 26.5m or 27 or 30 or 33 or 37 or 39.8m && Clauses(_items[i].Clause).Any(o => WordLists.ScanSteeringIsOfTurnedCrown.Contains(o.Text)) && !Clauses(_items[i].Clause).Any(o => o.Text is "from" or "von" or "not" or "nicht" || (o.Text is not "to" && WordLists.ScanSteeringIsCutThatMayCome.Contains(o.Text)));
+        TopicOf(i) == "t:crown" && _items[i].Value is 26.4m or 26.5m or 27 or 30 or 33 or 37 or 39.8m && Clauses(_items[i].Clause).Any(o => WordLists.ScanSteeringIsOfTurnedCrown.Contains(o.Text)) && !Clauses(_items[i].Clause).Any(o => (SetAside.IsFor(o) && !Clauses(o.Clause).Any(p => p.Is("t:crownrace") || p.Text is "race" or "konus" or "cone" or "cono" or "conus" or "pista")) || o.Is("n:width") || o.Text is "large" or "larga" or "largo" or "from" or "von" or "not" or "nicht" || (o.Text is not "to" && WordLists.ScanSteeringIsCutThatMayCome.Contains(o.Text)));
 
     /// <summary>"1\" threaded, 26.4 crown", "Schaft 1\", Sitz 26,4": a size that only a seat of a race has, beside a short word for it.</summary>
     private bool IsOfBareSeat(int i) =>

@@ -38,7 +38,7 @@ internal sealed partial class LineScan
                 continue;
             }
 
-            if (inch && i + 3 < _items.Count && _items[i + 1].IsSign('(') && _items[i + 3].IsSign(')') && _items[i + 2] is { IsNumber: true, IsFraction: false, Unit: "mm" } other && Math.Abs((_items[i].Value * 25.4m) - other.Value) > 1)
+            if (inch && i + 3 < _items.Count && _items[i + 1].IsSign('(') && _items[i + 3].IsSign(')') && _items[i + 2] is { IsNumber: true, IsFraction: false, Unit: "" or "mm" } other && (other.Unit == "mm" || (other.Value is 22.2m or 25.4m or 28.6m && Anywhere("m:quill") >= 0)) && Math.Abs((_items[i].Value * 25.4m) - other.Value) > 1)
             {
                 Several("fixing", [], i, i + 2, "the inches and the millimetres are two sizes");
                 continue;

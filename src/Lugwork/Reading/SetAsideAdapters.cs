@@ -85,6 +85,7 @@ internal sealed partial class SetAside
     /// <summary>On a post, a bar, a clamp or a bore two diameters of which a shim joins one to the other can each be the part's own: the line stays in doubt.</summary>
     private bool IsSureBesideShim(int from, int last) =>
         _slot != Slot.Seatpost && _slot != Slot.Chain && _slot != Slot.Handlebar && _slot != Slot.Grips && _slot != Slot.Stem && _slot != Slot.SeatClamp
+        && !(_slot == Slot.Frame && Any(from, last, "m:adapt") && _items.Exists(i => i.Is("t:frontmech")) && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")))
         && !(_slot == Slot.Frame && _items.Exists(i => i.Is("t:post") || i.Is("t:seattube") || i.Text == "sp") && Any(from, last, "m:adapt") && !_items.Exists(i => i.Is("t:brake") || i.Is("m:pm") || i.Is("m:fm") || i.Is("m:is")));
 
     internal static bool IsWith(SpecItem item) => item.Kind == SpecTokenKind.Word && WordLists.SetAsideIsWith.Contains(item.Text);

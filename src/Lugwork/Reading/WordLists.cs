@@ -687,6 +687,10 @@ internal static class WordLists
 
     public static readonly FrozenSet<string> ScanKindBeside = All[nameof(ScanKindBeside)];
 
+    public static readonly FrozenSet<string> ScanKindOfOther = All[nameof(ScanKindOfOther)];
+
+    public static readonly FrozenSet<string> ScanKindExcluded = All[nameof(ScanKindExcluded)];
+
     public static readonly FrozenSet<string> ScanTeethArm = All[nameof(ScanTeethArm)];
 
     public static readonly FrozenSet<string> ScanWheelsInRim = All[nameof(ScanWheelsInRim)];
