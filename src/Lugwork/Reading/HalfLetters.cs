@@ -24,6 +24,15 @@ internal static class HalfLetters
             }
 
             codes++;
+            if (i > 1 && behind < tokens.Count && tokens[i - 1].Is('(') && tokens[behind].Is(')') && IsHalf(tokens[i - 2]))
+            {
+                // "Unten (ZS44/30)": the code of the half before the bracket.
+                tokens.RemoveAt(behind);
+                tokens.RemoveAt(i - 1);
+                i--;
+                behind--;
+            }
+
             int letter = LetterAt(tokens, i, behind);
             (first, second) = first < 0 ? (letter, second) : (first, letter);
             i = behind - 1;
@@ -94,10 +103,19 @@ internal static class HalfLetters
             return behind;
         }
 
+        if (behind + 2 < tokens.Count && tokens[behind].Is('(') && IsLetter(tokens[behind + 1]) && tokens[behind + 2].Is(IsPoint(tokens, behind + 2) ? '.' : ')'))
+        {
+            // "EC34/30 (u.), EC34/28,6 (o.)".
+            return behind + 1;
+        }
+
         int before = code - 1;
         before -= before >= 0 && (tokens[before].Is('.') || tokens[before].Is(':') || tokens[before].Is('=')) ? 1 : 0;
         return before >= 0 && IsLetter(tokens[before]) ? before : -1;
     }
+
+    private static bool IsHalf(SpecToken token) =>
+        token.Kind == SpecTokenKind.Word && Array.Exists(Pairs, p => p.Above == token.Text || p.Below == token.Text);
 
     private static bool IsLetter(SpecToken token) =>
         token.Kind == SpecTokenKind.Word && Array.Exists(Pairs, p => p.Upper == token.Text || p.Lower == token.Text);

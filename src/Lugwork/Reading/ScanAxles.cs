@@ -182,9 +182,9 @@ internal sealed partial class LineScan
                 // "FG 9,5": the bicycle thread of the German norm, 26 turns an inch (DIN 79012, from memory).
                 Take(field, _items[i].Value == 9.5m ? "3/8x26" : "5/16x26", i - 1, i);
             }
-            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && _items[i + 1].IsSign('-') && _items[i + 1].Glued && Free(i + 2) && _items[i + 2] is { Glued: true, Value: 24 or 26 } && _items[i].Value is 0.375m or 0.3125m)
+            else if (Free(i) && _items[i].IsFraction && i + 2 < _items.Count && ((_items[i + 1].IsSign('-') && _items[i + 1].Glued && _items[i + 2].Glued) || (_items[i + 1].IsSign('/') && _items[i].IsInch && (_slot == Slot.FrontAxleNuts || _slot == Slot.RearAxleNuts))) && Free(i + 2) && _items[i + 2] is { Value: 24 or 26, Unit: "" } && _items[i].Value is 0.375m or 0.3125m && !(i + 3 < _items.Count && (_items[i + 3].IsSign('/') || _items[i + 3].Is("m:or"))))
             {
-                // "3/8-26": size and turns.
+                // "3/8-26", "3/8\"/26": size and turns.
                 Take(field, $"{_items[i].Text}x{_items[i + 2].Text}", i, i + 2);
             }
             else if ((bare || TopicOf(i) is "t:axle" or "t:thread" or "t:axlethread" || HasMark(i, "m:nutted") || (FindMark(i, "m:nutted", 1) >= 0 && (_items[i].IsFraction || metric))) && Free(i) && SolidThread(i) is >= 0 and int turns)

@@ -206,6 +206,12 @@ internal sealed partial class LineScan
         }
 
         int link = Link(i);
+        if (link >= 0 && link < i && _items[link].Clause < _items[i].Clause && LimitOfWord(_items[Math.Min(i + 1, _items.Count - 1)]) is { Length: > 0 } own && (i + 2 >= _items.Count || _items[i + 2].Clause > _items[i].Clause || _items[i + 2].Kind == SpecTokenKind.Sign))
+        {
+            // "230 mm max. insertion - 100 mm min.": the word right behind the figure.
+            return own;
+        }
+
         if (link >= 0 && (_items[link].Is("m:max") || _items[link].Is("m:min")))
         {
             return _items[link].Is("m:max") ? "m:max" : "m:min";

@@ -196,9 +196,9 @@ internal static partial class SpelledTens
     private static bool IsOfTube(string word) =>
         WordLists.SpelledTensIsOfTube.Contains(word);
 
-    /// <summary>"Twelve by a hundred", "by hundred by fifteen": a figure of a pair.</summary>
+    /// <summary>"Twelve by a hundred", "fifteen mil by a hundred", "by hundred by fifteen": a figure of a pair.</summary>
     private static bool IsOfPair(List<SpecToken> tokens, int from, int behind) =>
-        (from > 1 && SpelledNumbers.IsTimes(tokens[from - 1]) && SpelledNumbers.IsFigure(tokens[from - 2])) || (behind + 1 < tokens.Count && SpelledNumbers.IsTimes(tokens[behind]) && SpelledNumbers.IsFigure(tokens[behind + 1]));
+        (from > 1 && SpelledNumbers.IsTimes(tokens[from - 1]) && SpelledNumbers.IsFigure(tokens[from > 2 && tokens[from - 2].Text is "mm" or "mil" ? from - 3 : from - 2])) || (behind + 1 < tokens.Count && SpelledNumbers.IsTimes(tokens[behind]) && SpelledNumbers.IsFigure(tokens[behind + 1]));
 
     /// <summary>The next word, over a hyphen that stands against both; -1 where something else follows.</summary>
     public static int Next(List<SpecToken> tokens, int at)

@@ -27,6 +27,14 @@ public sealed class SpecLineRefusalSiblingTests
     [InlineData("front brake caliper", "serbatoio: olio min e max")]
     [InlineData("front brake caliper", "\u00F6l min. 2 Jahre alt")]
     [InlineData("front brake caliper", "olio min. 50 ml")]
+    [InlineData("rear axle nuts", "3/8\"/24/26")]
+    [InlineData("rear axle nuts", "3/8\" / 26 or 24")]
+    [InlineData("rear axle nuts", "3/8\" / 26\" wheel")]
+    [InlineData("rear wheel", "3/8\" / 26")]
+    [InlineData("headset", "unten (ZS44/30 oder EC44)")]
+    [InlineData("headset", "EC34/30 (b), EC34/28.6 (o)")]
+    [InlineData("frame", "max insertion 230 - 100 mm max")]
+    [InlineData("frame", "pas de patte, 10x1")]
     public void Another_meaning_of_a_word_is_not_read(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.SingleOrDefault(s => s.Name == slot), text).Values);
 
