@@ -48,7 +48,7 @@ internal static class PlacedWords
                     // "Mozzo corsa da 130": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;
-                case "course" when i > 0 && items[i - 1].Text is "cadre" or "velo" or "roue" or "roues" or "cintre" or "pedalier" or "pneu" or "pneus" or "groupe" && !items.Exists(o => o.Is("t:shock") || o.Is("t:fork")):
+                case "course" when i > 0 && WordLists.PlacedWordsCourse.Contains(items[i - 1].Text) && !items.Exists(o => o.Is("t:shock") || o.Is("t:fork")):
                     // "Cadre course": of a road bicycle, and no travel.
                     items[i] = Word(items[i], "m:road");
                     break;

@@ -6,7 +6,7 @@ internal sealed partial class LineScan
     /// <summary>"ISCG (antiguo, no 05)", "ISCG, alt": the older one by a word behind the name.</summary>
     private bool IsOldGuide(int i)
     {
-        bool old = _items[i].Is("v:ChainGuideMount=ISCG|ISCG05") && i + 2 < _items.Count && (_items[i + 1].IsSign('(') || _items[i + 1].IsSign(',')) && (_items[i + 2].Is("m:old") || _items[i + 2].Text is "old" or "alt" or "alte" or "ancien" or "ancienne" or "antiguo" or "antigua" or "viejo" or "vecchio" or "vecchia" or "oud" or "oude")
+        bool old = _items[i].Is("v:ChainGuideMount=ISCG|ISCG05") && i + 2 < _items.Count && (_items[i + 1].IsSign('(') || _items[i + 1].IsSign(',')) && (_items[i + 2].Is("m:old") || WordLists.ScanGuidesOld.Contains(_items[i + 2].Text))
             && (i + 3 >= _items.Count || _items[i + 3].Kind == SpecTokenKind.Sign || _items[i + 3].Text is "standard" or "standaard" or "norm") && !_items[i + 2].Is("d:extra") && _items[i + 2].End - _items[i + 2].Start <= _items[i + 2].Text.Length && Anywhere("m:or") < 0 && !Enumerable.Range(i + 3, _items.Count - i - 3).Any(j => Free(j) && _items[j].Value == 5 && IsJoin(j - 1));
         if (old)
         {

@@ -18,7 +18,7 @@ internal sealed partial class LineScan
         SpecItem item = _items[i];
         int before = i - 1;
         before -= before > 0 && (_items[before].IsSign(':') || _items[before].IsSign('=')) ? 1 : 0;
-        before -= before > 0 && _items[before].Text is "are" or "is" or "sind" or "ist" or "sont" or "est" or "son" or "es" or "sono" or "zijn" ? 1 : 0;
+        before -= before > 0 && WordLists.ScanRingWordsVerb.Contains(_items[before].Text) ? 1 : 0;
         if (item.Value is >= 20 and <= 60 && before >= 0 && (IsTeethWord(_items[before].Text) || (_items[before] is { Text: "z", Glued: false } && before < i - 1) || (before < i - 1 && _items[before].Is("m:teethcount"))) && !(before > 0 && _items[before - 1].IsNumber) && !JoinsClosely(i) && !IsOfferedWith(i) && EndsClause(i))
         {
             item.Unit = "teeth";

@@ -68,7 +68,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Bolts 8x30 top mount", "untere Befestigung Schraube 8x30": how long a screw is.</summary>
     private bool IsScrew(int i) =>
-        i >= 0 && _items[i].Text is "bolt" or "bolts" or "screw" or "screws" or "schraube" or "schrauben" or "vis" or "tornillo" or "tornillos" or "vite" or "viti" or "bout" or "bouten" or "boulon" or "boulons";
+        i >= 0 && WordLists.ScanShockScrew.Contains(_items[i].Text);
 
     private void ReadHardware(string lower, string upper)
     {

@@ -248,7 +248,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Funda externa negra", "gaine extérieure rouge": the housing by its colour or its length, and "Bremsleitung extern", another one's.</summary>
     private bool IsHousing(int i) =>
-        Clauses(_items[i].Clause).Any(o => o.Is("t:brake") || o.Text is "gear" or "shift" or "foto" or "fotos" or "photo" or "photos" or "rem" or "brake" or "freno" or "frein" or "bremse") ||
+        Clauses(_items[i].Clause).Any(o => o.Is("t:brake") || WordLists.ScanSmallerIsHousing.Contains(o.Text)) ||
         (i + 1 < _items.Count && _items[i].IsFraction && _items[i].Text is "gaine" or "funda" or "guaina" or "externe" or "buitenkabel" && (_items[i + 1].Is("c:colour") || _items[i + 1].IsNumber || (_items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Terms.IsEmpty && _items[i + 1].Text.Length > 3)))
         || (i > 0 && (_items[i - 1].Text.StartsWith("brems", StringComparison.Ordinal) || _items[i - 1].Text.StartsWith("remleid", StringComparison.Ordinal)));
 

@@ -194,7 +194,7 @@ internal sealed partial class LineScan
         && ((IsSeatWord(i - 1) && !(i + 1 < _items.Count && _items[i + 1].Kind == SpecTokenKind.Word && _items[i + 1].Clause == _items[i].Clause) && !(i > 1 && _items[i - 2] is { Kind: SpecTokenKind.Word, Terms.IsEmpty: true } before && before.Clause == _items[i].Clause)) || (IsSeatWord(i + 1) && !(i + 2 < _items.Count && (_items[i + 2].IsNumber || _items[i + 2].IsSign(':') || (_items[i + 2].IsTopic && _items[i + 2].Clause == _items[i].Clause)))));
 
     private bool IsSeatWord(int j) =>
-        j >= 0 && j < _items.Count && !_items[j].IsFraction && _items[j].Text is "crown" or "krone" or "gabelkrone" or "couronne" or "kroon" or "seat" or "sitz" or "siege" or "asiento" or "sede" or "zitting" or "race";
+        j >= 0 && j < _items.Count && !_items[j].IsFraction && WordLists.ScanSteeringSeatWord.Contains(_items[j].Text);
 
     /// <summary>"Cono 28,6/38,1", "conus 1 1/8 - 1.5": the word is of the taper whose ends are joined behind it.</summary>
     private bool IsPairOfTaper(int i)

@@ -228,7 +228,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Clamps a 1\" steerer", "klemmt 1\" Schaft", "serre un pivot 1\"": what it goes round, by the verb or by an oversized bar, where no quill is named.</summary>
     private bool IsClampedRound(int i) =>
-        Anywhere("m:quill") < 0 && Anywhere("m:threaded") < 0 && Clauses(_items[i].Clause).Any(o => o.Is("t:steerer")) && ((_items[Math.Max(Link(i), 0)].Text is not ("schaft" or "schacht") && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m })) || Clauses(_items[i].Clause).TakeWhile(o => o != _items[i]).Any(o => o.Text is "grips" or "clamps" or "klemmt" or "serre" or "pince" or "aprieta" or "abraza" or "stringe" or "klemt"));
+        Anywhere("m:quill") < 0 && Anywhere("m:threaded") < 0 && Clauses(_items[i].Clause).Any(o => o.Is("t:steerer")) && ((_items[Math.Max(Link(i), 0)].Text is not ("schaft" or "schacht") && _items.Exists(o => o is { IsNumber: true, IsFraction: false, Unit: "" or "mm", Value: 31.8m })) || Clauses(_items[i].Clause).TakeWhile(o => o != _items[i]).Any(o => WordLists.ScanStemsClampedRound.Contains(o.Text)));
 
     private bool IsLengthOrBar(int i) =>
         _items[i] is { Value: 35, IsFraction: false, IsDiameter: false, Unit: "mm" } && !_items.Exists(o => o.Is("t:bar") || o.Is("t:clamp") || o.Is("t:diameter") || o.Is("m:oversize") || o.Text is "diametro" or "durchmesser" or "diameter" or "diametre")

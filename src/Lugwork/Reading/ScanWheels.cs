@@ -177,7 +177,7 @@ internal sealed partial class LineScan
         if (i + 1 < _items.Count && _items[i + 1].Clause == _items[i].Clause && (_items[i + 1].IsTopic || _items[i + 1].Is("m:braketrack") || _items[i + 1].Is("m:or")))
         {
             // "Alu rim liner": what goes onto the rim.
-            return _items[i + 1].Is("t:rim") && !(i + 2 < _items.Count && _items[i + 2].Text is "liner" or "liners" or "protector" or "insert" or "inserts" or "decal" or "decals" or "sticker" or "stickers" or "strip" or "cleaner");
+            return _items[i + 1].Is("t:rim") && !(i + 2 < _items.Count && WordLists.ScanRimLiner.Contains(_items[i + 2].Text));
         }
 
         if (IsStrange(i + 1) && _items[i + 1].Clause == _items[i].Clause && !IsFinish(_items[i + 1].Text) && _items[i + 1].Text is not ("double" or "doble" or "doppia" or "doppio" or "dubbele"))

@@ -696,4 +696,20 @@ internal static class WordLists
     public static readonly FrozenSet<string> ScanWheelsInRim = All[nameof(ScanWheelsInRim)];
 
     public static readonly FrozenSet<string> ScanDoubtsWished = All[nameof(ScanDoubtsWished)];
+
+    public static readonly FrozenSet<string> PlacedWordsCourse = All[nameof(PlacedWordsCourse)];
+
+    public static readonly FrozenSet<string> ScanGuidesOld = All[nameof(ScanGuidesOld)];
+
+    public static readonly FrozenSet<string> ScanRingWordsVerb = All[nameof(ScanRingWordsVerb)];
+
+    public static readonly FrozenSet<string> ScanShockScrew = All[nameof(ScanShockScrew)];
+
+    public static readonly FrozenSet<string> ScanSmallerIsHousing = All[nameof(ScanSmallerIsHousing)];
+
+    public static readonly FrozenSet<string> ScanSteeringSeatWord = All[nameof(ScanSteeringSeatWord)];
+
+    public static readonly FrozenSet<string> ScanStemsClampedRound = All[nameof(ScanStemsClampedRound)];
+
+    public static readonly FrozenSet<string> ScanRimLiner = All[nameof(ScanRimLiner)];
 }
