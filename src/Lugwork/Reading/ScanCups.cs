@@ -123,7 +123,7 @@ internal sealed partial class LineScan
 
     /// <summary>"Both", "top and bottom", and the bare "cups" where nothing else says the half; one "upper cup" is no pair.</summary>
     private bool SaysBothCups(int code, bool half) =>
-        FindMark(code, "m:cups", 1) is >= 0 and int mark && (_items[mark].IsFraction || (WordLists.ScanCupsBoth.Contains(_items[mark].Text) && Anywhere("m:upper") < 0 == Anywhere("m:lower") < 0) || (mark > 0 && _items[mark - 1].Is("m:cups")) || (mark + 2 < _items.Count && (_items[mark + 1].Is("m:cups") || _items[mark + 2].Is("m:cups"))) || (!half && WordLists.ScanCupsSaysBothCups.Contains(_items[mark].Text) && !Clauses(_items[mark].Clause).Any(o => o.Text == "\u0001") && Anywhere("m:upper") < 0 == Anywhere("m:lower") < 0 && !(code > 1 && WordLists.ScanCupsOneOf.Contains(_items[code - 2].Text)) && !(code > 2 && WordLists.ScanCupsOneOf.Contains(_items[code - 3].Text))));
+        FindMark(code, "m:cups", 1) is >= 0 and int mark && (_items[mark].IsFraction || (Anywhere("m:upper") < 0 == Anywhere("m:lower") < 0 && (WordLists.ScanCupsBoth.Contains(_items[mark].Text) || (mark > 0 && _items[mark - 1].Is("m:cups")) || (mark + 2 < _items.Count && (_items[mark + 1].Is("m:cups") || _items[mark + 2].Is("m:cups"))))) || (!half && WordLists.ScanCupsSaysBothCups.Contains(_items[mark].Text) && !Clauses(_items[mark].Clause).Any(o => o.Text == "\u0001") && Anywhere("m:upper") < 0 == Anywhere("m:lower") < 0 && !(code > 1 && WordLists.ScanCupsOneOf.Contains(_items[code - 2].Text)) && !(code > 2 && WordLists.ScanCupsOneOf.Contains(_items[code - 3].Text))));
 
     private void MarkAll(int from, int to)
     {

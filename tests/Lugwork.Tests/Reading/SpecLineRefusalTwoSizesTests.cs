@@ -22,6 +22,9 @@ public sealed class SpecLineRefusalTwoSizesTests
     [InlineData("frame", "BSA 68 drop")]
     [InlineData("fork", "suspension fork, 100 mm, 15 mm axle")]
     [InlineData("stem", "stem 1\" (28.6 mm) steerer")]
+    [InlineData("rider", "target 70 kg")]
+    [InlineData("rider", "Zielgewicht 70 kg")]
+    [InlineData("rider", "poids cible 70 kg")]
     public void Nothing_is_read(string slot, string text) =>
         Assert.Empty(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values);
 
@@ -39,9 +42,6 @@ public sealed class SpecLineRefusalTwoSizesTests
         Assert.Contains(SpecLine.Read(Slot.All.Single(s => s.Name == slot), text).Values, v => v.Key == key);
 
     [Fact]
-    public void One_half_of_a_headset_is_not_both()
-    {
-        SpecLine line = SpecLine.Read(Slot.Headset, "both EC34 upper cups");
-        Assert.DoesNotContain(line.Values, v => v.Field == "lowerCup");
-    }
+    public void One_half_of_a_headset_is_not_both() =>
+        Assert.DoesNotContain(SpecLine.Read(Slot.Headset, "both EC34 upper cups").Values, v => v.Field == "lowerCup");
 }
