@@ -70,9 +70,17 @@ public sealed class BulkReadingLaws
         string[] texts = [.. Enumerable.Range(0, 500).Select(seed => Writers.Any(new Random(seed)))];
         byte[][] utf8 = [.. texts.Select(Encoding.UTF8.GetBytes)];
         Read();
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        int good = Read();
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        int good = 0;
+        long least = long.MaxValue;
+        for (int pass = 0; pass < 5 && least > 0; pass++)
+        {
+            // A method that is compiled anew while it runs allocates once on its thread; what a reader allocates is there in every pass.
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            good = Read();
+            least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
+        }
+
+        Assert.Equal(0, least);
         Assert.InRange(good, 100, 3_900);
 
         int Read()
