@@ -171,11 +171,15 @@ public static class SpecReader
         SpecLine[] lines = new SpecLine[chunk.Count];
         try
         {
-            Parallel.For(0, chunk.Count, new ParallelOptions { CancellationToken = cancellationToken, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+            if (cancellationToken.CanBeCanceled)
             {
-                string text = chunk[i].Text ?? "";
-                lines[i] = text.Length > MostCharacters ? SpecLine.TooLong(chunk[i].Slot, text) : SpecLine.Read(chunk[i].Slot, text.AsSpan(), vocabulary);
-            });
+                // The rows in hand come to their end, but are not waited for: the first of a process wait for the words and the compiler.
+                Task.Run(Together, cancellationToken).WaitAsync(cancellationToken).GetAwaiter().GetResult();
+            }
+            else
+            {
+                Together();
+            }
         }
         catch (OperationCanceledException)
         {
@@ -192,6 +196,12 @@ public static class SpecReader
 
         chunk.Clear();
         progress?.Report(count.Progress);
+
+        void Together() => Parallel.For(0, lines.Length, new ParallelOptions { CancellationToken = cancellationToken, MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
+        {
+            string text = chunk[i].Text ?? "";
+            lines[i] = text.Length > MostCharacters ? SpecLine.TooLong(chunk[i].Slot, text) : SpecLine.Read(chunk[i].Slot, text.AsSpan(), vocabulary);
+        });
     }
 
     /// <summary>Counts by outcome and by reason; there are only so many reasons.</summary>
